@@ -1,0 +1,45 @@
+import type { Mm } from '../base/units.ts'
+import type { Orientation, Polygon, Way } from '../geometry/types.ts'
+
+/**
+ * The packing problem, free of cloth: put every copy of every item into some region, off its forbidden
+ * areas, `clearance` apart, each in one of the orientations that its item allows in that region.
+ * Items may touch a region's boundary and a forbidden area's boundary.
+ */
+export interface PackingProblem {
+  readonly clearance: Mm
+  readonly regions: readonly Region[]
+  readonly items: readonly Item[]
+}
+
+export interface Region {
+  readonly id: string
+  readonly outline: Polygon
+  /** Areas no item may overlap; they may cross each other and the outline. */
+  readonly forbidden: readonly Polygon[]
+}
+
+export interface Item {
+  readonly id: string
+  readonly copies: number
+  readonly outline: Polygon
+  /** Left out if it does not fit, without changing the verdict. */
+  readonly optional: boolean
+  /** One list a region, in the order of `regions`: the orientations allowed there; empty means it may not go there. */
+  readonly ways: readonly (readonly Way[])[]
+}
+
+/** Where one copy lies: its outline mirrored, turned, then moved by (x, y). `item` and `region` are indices. */
+export interface Placement extends Orientation {
+  readonly item: number
+  readonly copy: number
+  readonly region: number
+  readonly x: Mm
+  readonly y: Mm
+}
+
+/** A copy of an item: `copy` counts from 0. */
+export interface CopyRef {
+  readonly item: number
+  readonly copy: number
+}
