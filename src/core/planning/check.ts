@@ -1,4 +1,6 @@
 import type { Deadline } from '../base/deadline.ts'
+import type { ClothRole } from '../base/terms.ts'
+import type { Mm } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { Pattern } from '../patterns/pattern.ts'
 import type { Lay } from './lay.ts'
@@ -7,9 +9,25 @@ import type { LayProblem } from './lay-problem.ts'
 /** What the shop check asks: can this garment yield this pattern in this size and version? */
 export interface CheckQuestion {
   readonly pattern: Pattern
+  /** Id of the version. */
   readonly version: string
   readonly size: string
   readonly garment: Garment
+  /** Cloth roles asked of this garment: a lining may come from another one. null: every piece of the version. */
+  readonly roles: readonly ClothRole[] | null
+  /** The user's own gap between pieces; the larger of this and the pattern's counts. */
+  readonly clearance: Mm
+}
+
+/** Which way the heads point on a cloth with a pile: the maker's choice, one for the whole role. */
+export type Heads = 'up' | 'down'
+
+/** The question written as a lay problem, and the answer to it. */
+export interface CheckAnswer {
+  /** The problem that `lay` answers. With heads down every panel is written turned by 180°, so that heads are up in the file. */
+  readonly problem: LayProblem
+  readonly lay: Lay
+  readonly heads: Heads
 }
 
 /** How long to search, from which seed, and who listens. */
@@ -22,13 +40,8 @@ export interface SolveControl {
 }
 
 export interface SolveProgress {
+  /** Copies placed, of the copies needed. */
   readonly placed: number
   readonly of: number
   readonly best: Lay
-}
-
-/** The question written as a lay problem, and the answer to it. */
-export interface CheckAnswer {
-  readonly problem: LayProblem
-  readonly lay: Lay
 }
