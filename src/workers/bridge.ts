@@ -1,0 +1,124 @@
+import type { SolveProgress } from '../core/planning/check.ts'
+import { Desk, type SolverWorker } from './desk.ts'
+import { type Job, takeFirst } from './job.ts'
+import type { JobKind, JobRequest, Jobs, SearchLimits } from './protocol.ts'
+
+export interface AskOptions extends SearchLimits {
+  /** Higher goes first; of equals, the one asked first. 0 unless given. */
+  readonly priority?: number
+  /** Called some ten times a second at most. */
+  readonly onProgress?: (progress: SolveProgress) => void
+}
+
+export interface SolversOptions {
+  readonly spawn?: () => SolverWorker
+  /** How many workers may live at once. */
+  readonly most?: number
+  /** How long an idle worker is kept. */
+  readonly idleMs?: number
+}
+
+/** The page's way to the solver: a pool of workers, each started when it is first needed. */
+export class Solvers {
+  readonly #spawn: () => SolverWorker
+  readonly #most: number
+  readonly #idleMs: number
+  readonly #queue: Job[] = []
+  readonly #desks = new Set<Desk>()
+
+  constructor({ spawn = spawnSolver, most = 2, idleMs = 30_000 }: SolversOptions = {}) {
+    this.#spawn = spawn
+    this.#most = most
+    this.#idleMs = idleMs
+  }
+
+  /**
+   * Has a worker do the job. Rejects with the signal's reason (an AbortError, which callers ignore) as soon as
+   * it aborts, and with an Error when the worker fails. A search never looks up from its work, so an abort ends
+   * its worker; the next job gets a new one.
+   */
+  ask<K extends JobKind>(
+    signal: AbortSignal,
+    kind: K,
+    asks: Jobs[K]['asks'],
+    { seed, seconds, priority = 0, onProgress }: AskOptions,
+  ): Promise<Jobs[K]['answers']> {
+    return new Promise((resolve, reject) => {
+      if (signal.aborted) throw signal.reason
+      const onAbort = () => this.#drop(job, signal.reason)
+      signal.addEventListener('abort', onAbort)
+      const settled = () => signal.removeEventListener('abort', onAbort)
+      const job: Job = {
+        // Kind and question belong together by the signature; the union cannot see that, nor can the answer.
+        request: { kind, asks, limits: { seed, seconds } } as JobRequest,
+        priority,
+        onProgress,
+        resolve: (answer) => {
+          settled()
+          resolve(answer as Jobs[K]['answers'])
+        },
+        reject: (reason) => {
+          settled()
+          reject(reason)
+        },
+      }
+      this.#queue.push(job)
+      this.#handOut()
+    })
+  }
+
+  /** Ends all workers and rejects whatever is still asked with an AbortError. */
+  close(): void {
+    const reason = new DOMException('the solvers were closed', 'AbortError')
+    const asked = [...this.#queue.splice(0), ...[...this.#desks].flatMap(({ job }) => job ?? [])]
+    for (const desk of this.#desks) desk.clear()
+    this.#desks.clear()
+    for (const job of asked) job.reject(reason)
+  }
+
+  #handOut(): void {
+    while (this.#queue.length > 0 && this.#hasRoom()) {
+      const job = takeFirst(this.#queue)
+      try {
+        if (job) this.#freeDesk().begin(job)
+      } catch (error) {
+        job?.reject(error)
+      }
+    }
+  }
+
+  #hasRoom(): boolean {
+    return this.#desks.size < this.#most || [...this.#desks].some(({ job }) => job === null)
+  }
+
+  #freeDesk(): Desk {
+    const free = [...this.#desks].find(({ job }) => job === null)
+    if (free) return free
+    const desk = new Desk(this.#spawn(), this.#idleMs, {
+      onFree: () => this.#handOut(),
+      onGone: (gone) => {
+        this.#desks.delete(gone)
+        this.#handOut()
+      },
+    })
+    this.#desks.add(desk)
+    return desk
+  }
+
+  #drop(job: Job, reason: unknown): void {
+    const waiting = this.#queue.indexOf(job)
+    if (waiting >= 0) this.#queue.splice(waiting, 1)
+    for (const desk of this.#desks) {
+      if (desk.job !== job) continue
+      desk.clear()
+      this.#desks.delete(desk)
+    }
+    job.reject(reason)
+    this.#handOut()
+  }
+}
+
+/** A new solver worker, as the build splits it off. */
+function spawnSolver(): SolverWorker {
+  return new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module' })
+}

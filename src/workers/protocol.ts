@@ -1,0 +1,32 @@
+import type { Result } from '../core/base/result.ts'
+import type { CheckAnswer, CheckQuestion, SolveProgress } from '../core/planning/check.ts'
+import type { Lay } from '../core/planning/lay.ts'
+import type { LayProblem } from '../core/planning/lay-problem.ts'
+
+/** What a solver worker can be asked, and what it answers. Types only: the page and the worker share no code. */
+export interface Jobs {
+  /** A shop check. Faults when the pattern or garment cannot be made into a lay problem. */
+  check: { asks: CheckQuestion; answers: Result<CheckAnswer> }
+  /** A lay problem as it stands in a file. */
+  lay: { asks: LayProblem; answers: Lay }
+}
+
+export type JobKind = keyof Jobs
+
+/** How long the search may take, and from which seed: the same seed and time enough give the same answer. */
+export interface SearchLimits {
+  readonly seed: number
+  readonly seconds: number
+}
+
+/** Page to worker. A worker has one job at a time. */
+export type JobRequest = {
+  [K in JobKind]: { readonly kind: K; readonly asks: Jobs[K]['asks']; readonly limits: SearchLimits }
+}[JobKind]
+
+/** Worker to page: progress any number of times, then one of the other two. */
+export type WorkerReply =
+  | { readonly type: 'progress'; readonly progress: SolveProgress }
+  | { readonly type: 'done'; readonly answer: Jobs[JobKind]['answers'] }
+  /** The job threw: a fault in the program, never in the question. */
+  | { readonly type: 'failed'; readonly message: string }
