@@ -1,0 +1,39 @@
+import type { Point, Polygon } from './types.ts'
+
+/**
+ * Whether the boundary neither crosses nor touches itself: no two edges meet except neighbours at their common
+ * corner, no edge has length 0, no edge runs back over its neighbour. Floating-point signs, O(n²) with a box test.
+ */
+export function polygonIsSimple(polygon: Polygon): boolean {
+  const n = polygon.length
+  if (n < 3) return false
+  for (let i = 0; i < n; i++) {
+    const a = polygon[i] as Point
+    const b = polygon[(i + 1) % n] as Point
+    if (a[0] === b[0] && a[1] === b[1]) return false
+    if (foldsBack(a, b, polygon[(i + 2) % n] as Point)) return false
+    for (let j = i + 2; j < n; j++) {
+      if (i === 0 && j === n - 1) continue
+      if (edgesMeet(a, b, polygon[j] as Point, polygon[(j + 1) % n] as Point)) return false
+    }
+  }
+  return true
+}
+
+/** Whether edge b→c runs back over edge a→b. */
+function foldsBack(a: Point, b: Point, c: Point): boolean {
+  const dot = (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1])
+  return dot < 0 && side(a, b, c) === 0
+}
+
+/** Whether two closed segments share a point. */
+function edgesMeet(a: Point, b: Point, c: Point, d: Point): boolean {
+  if (Math.max(a[0], b[0]) < Math.min(c[0], d[0]) || Math.max(c[0], d[0]) < Math.min(a[0], b[0])) return false
+  if (Math.max(a[1], b[1]) < Math.min(c[1], d[1]) || Math.max(c[1], d[1]) < Math.min(a[1], b[1])) return false
+  return side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0
+}
+
+/** 1 when p lies left of a→b, −1 right, 0 on the line. */
+function side(a: Point, b: Point, p: Point): number {
+  return Math.sign((b[0] - a[0]) * (p[1] - a[1]) - (p[0] - a[0]) * (b[1] - a[1]))
+}

@@ -1,0 +1,19 @@
+import type { Mm } from '../base/units.ts'
+import type { StripShape } from './pattern.ts'
+
+/** Width and height of a rectangle, mm. */
+export interface Rectangle {
+  readonly width: Mm
+  readonly height: Mm
+}
+
+/** The strip flat, between its seam lines: gathered or stretched length, and twice the height when folded lengthwise. */
+export function stripFlat(strip: StripShape): Rectangle {
+  return { width: strip.edge * strip.ratio, height: strip.folded ? 2 * strip.height : strip.height }
+}
+
+/** The strip as cut: cut size = finished size + the sum of the two allowances across it (by definition). */
+export function stripCut(strip: StripShape): Rectangle {
+  const { width, height } = stripFlat(strip)
+  return { width: width + 2 * strip.endAllowance, height: height + 2 * strip.sideAllowance }
+}
