@@ -1,0 +1,15 @@
+const PLAIN_KEY = /^[A-Za-z_][\w-]*$/
+
+/**
+ * A field's path as the reader of a file would write it: `pieces[2].shapes.M.width`; a key with other signs in it is
+ * quoted: `shapes["2 XL"].width`. The whole document is `document`.
+ */
+export function fieldPath(parts: readonly PropertyKey[]): string {
+  const path = parts.reduce<string>((sofar, part) => {
+    if (typeof part === 'number') return `${sofar}[${part}]`
+    const key = String(part)
+    if (!PLAIN_KEY.test(key)) return `${sofar}[${JSON.stringify(key)}]`
+    return sofar === '' ? key : `${sofar}.${key}`
+  }, '')
+  return path === '' ? 'document' : path
+}
