@@ -40,6 +40,19 @@ export function ringsUnion(rings: Rings): Rings {
   return combine(ClipType.Union, rings, [])
 }
 
+/**
+ * Where closed paths, which may cross themselves and each other, wind a positive number of times; with
+ * `sign` −1, a negative number of times. Comes back as rings with counter-clockwise outsides either way.
+ */
+export function windingRings(paths: Rings, sign: 1 | -1): Rings {
+  const clipper = new Clipper64()
+  clipper.preserveCollinear = false
+  clipper.addSubject(paths.map(toGrid))
+  const solution: Paths64 = []
+  clipper.execute(ClipType.Union, sign > 0 ? FillRule.Positive : FillRule.Negative, solution)
+  return solution.map(fromGrid)
+}
+
 /** What both sets cover. */
 export function ringsIntersection(a: Rings, b: Rings): Rings {
   return combine(ClipType.Intersection, a, b)

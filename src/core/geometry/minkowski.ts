@@ -1,17 +1,30 @@
-import { ringsUnion } from './clipper.ts'
-import { convexParts, convexSum } from './convex.ts'
-import { polygonCounterClockwise } from './polygon.ts'
+import { windingRings } from './clipper.ts'
+import { convexSum, polygonIsConvex } from './convex.ts'
+import { convolution } from './convolution.ts'
+import { polygonArea, polygonCounterClockwise } from './polygon.ts'
 import type { Point, Polygon, Rings } from './types.ts'
 
 /**
- * Minkowski sum { a + b } of two simple polygons, as rings: the union of the sums of their convex parts.
- * Built from filled parts, so it has no false holes, unlike a sweep of one boundary along the other
- * (a hole is kept only where it is real). Holes of no area are lost; see `noFit` for what that means to packing.
+ * Minkowski sum { a + b } of two simple polygons, as rings: where their convolution winds a positive number of
+ * times. Holes of no area are lost; see `noFit` for what that means to packing.
  */
 export function minkowskiSum(a: Polygon, b: Polygon): Rings {
-  const partsOfB = convexParts(b)
-  const sums = convexParts(a).flatMap((part) => partsOfB.map((other) => convexSum(part, other)))
-  return sums.length === 1 ? [polygonCounterClockwise(sums[0] as Polygon)] : ringsUnion(sums)
+  const p = polygonCounterClockwise(a)
+  const q = polygonCounterClockwise(b)
+  if (polygonIsConvex(p) && polygonIsConvex(q)) return [convexSum(p, q)]
+  return windingRings(convolution(p, q), 1)
+}
+
+/**
+ * Minkowski erosion { t : b + t ⊆ a } of two simple polygons, as rings. The outside of `a` is `a` wound
+ * clockwise; the convolution of that with −b winds (parts of b + t outside a) − 1 times, which is negative only
+ * where nothing of b lies outside, or where b encloses a: the case that the areas rule out beforehand.
+ * Parts of no area are lost.
+ */
+export function minkowskiErosion(a: Polygon, b: Polygon): Rings {
+  if (Math.abs(polygonArea(b)) > Math.abs(polygonArea(a))) return []
+  const outside = [...polygonCounterClockwise(a)].reverse()
+  return windingRings(convolution(outside, polygonNegated(polygonCounterClockwise(b))), -1)
 }
 
 /** The polygon seen through the origin: every point p becomes −p. Winding is kept. */
