@@ -1,0 +1,50 @@
+import * as z from 'zod/mini'
+import type { Mm } from '../../core/base/units.ts'
+import { orStorageError } from '../errors.ts'
+import type { Store } from '../open-store.ts'
+import { ALL_SETTINGS } from '../schema.ts'
+import { transact } from '../transact.ts'
+
+/** What the user has chosen for the whole app. */
+export interface Settings {
+  readonly units: 'cm' | 'in'
+  /** Inches are shown and stepped in eighths or sixteenths. */
+  readonly inchFraction: 8 | 16
+  /** `auto` follows the device. */
+  readonly theme: 'auto' | 'light' | 'dark'
+  /** How far a tape figure of a soft garment may be off, 0 to 50. Common practice: 5 to 10. */
+  readonly tapeDoubt: Mm
+  /** Least gap between pieces, 0 to 50; a pattern may ask for more. */
+  readonly clearance: Mm
+}
+
+export const DEFAULT_SETTINGS: Settings = {
+  units: 'cm',
+  inchFraction: 8,
+  theme: 'auto',
+  tapeDoubt: 8,
+  clearance: 0,
+}
+
+const length = () => z.number().check(z.minimum(0), z.maximum(50))
+
+/** A setting that is missing or makes no sense falls back to its default, by itself. */
+const gate = z.object({
+  units: z.catch(z.enum(['cm', 'in']), DEFAULT_SETTINGS.units),
+  inchFraction: z.catch(z.literal([8, 16]), DEFAULT_SETTINGS.inchFraction),
+  theme: z.catch(z.enum(['auto', 'light', 'dark']), DEFAULT_SETTINGS.theme),
+  tapeDoubt: z.catch(length(), DEFAULT_SETTINGS.tapeDoubt),
+  clearance: z.catch(length(), DEFAULT_SETTINGS.clearance),
+})
+
+/** The settings, null when none were ever stored: the app then guesses the units from the language. */
+export async function readSettings({ database }: Store<unknown>): Promise<Settings | null> {
+  const raw: unknown = await orStorageError(database.get('settings', ALL_SETTINGS))
+  return raw === undefined ? null : (gate.safeParse(raw).data ?? DEFAULT_SETTINGS)
+}
+
+export function writeSettings(store: Store<unknown>, settings: Settings): Promise<void> {
+  return transact(store, ['settings'], (transaction) =>
+    transaction.objectStore('settings').put(settings, ALL_SETTINGS),
+  )
+}

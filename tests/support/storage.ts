@@ -1,0 +1,80 @@
+import 'fake-indexeddb/auto'
+import { onTestFinished } from 'vitest'
+import { failed, ok } from '../../src/core/base/result.ts'
+import type { Garment } from '../../src/core/garments/garment.ts'
+import type { Pattern } from '../../src/core/patterns/pattern.ts'
+import { closeStore, openStore, type Store, type StoreOptions } from '../../src/storage/open-store.ts'
+
+/** What the tests keep as a draft. */
+export interface TestDraft {
+  readonly kind: string
+}
+
+/** Lets everything through that has a name or a kind, so that a test can store what does not pass. */
+export const TEST_GATES: StoreOptions<TestDraft>['gates'] = {
+  garment: (raw) => gateByText<Garment>(raw, 'name'),
+  pattern: (raw) => gateByText<Pattern>(raw, 'name'),
+  draft: (raw) => gateByText<TestDraft>(raw, 'kind'),
+}
+
+function gateByText<T>(raw: unknown, field: string) {
+  const value = (raw as Record<string, unknown> | null)?.[field]
+  return typeof value === 'string' ? ok(raw as T) : failed([{ field, message: 'must be text' }])
+}
+
+let stores = 0
+
+/** A name no other test uses. */
+export function freshName(): string {
+  stores += 1
+  return `store-${stores}`
+}
+
+/** Opens a store that is closed when the test ends; a new, empty one unless a name is given. */
+export async function testStore(options: Partial<StoreOptions<TestDraft>> = {}): Promise<Store<TestDraft>> {
+  const store = await openStore({ gates: TEST_GATES, name: freshName(), ...options })
+  onTestFinished(() => closeStore(store))
+  return store
+}
+
+export function testGarment(change: Partial<Garment> = {}): Garment {
+  return {
+    id: 'g1',
+    name: 'Striped T-shirt',
+    kind: 't-shirt',
+    labelSize: 'M',
+    measures: { chest: 520 },
+    traits: {},
+    opening: 'cut',
+    outline: null,
+    cloth: {
+      stretch: { across: 40, along: 20 },
+      structure: 'knit',
+      surface: 'plain',
+      pile: 'down',
+      faces: 1,
+      fibres: 'cotton',
+      colour: 'blue',
+    },
+    role: null,
+    flaws: [],
+    price: 3,
+    washed: true,
+    note: '',
+    ...change,
+  }
+}
+
+export function testPattern(change: Partial<Pattern> = {}): Pattern {
+  return {
+    id: 'p1',
+    name: 'Bag',
+    about: 'A bag.',
+    sizes: ['one'],
+    versions: [{ id: 'plain', name: 'Plain', pieces: [] }],
+    pieces: [],
+    clearance: 0,
+    cautions: [],
+    ...change,
+  }
+}
