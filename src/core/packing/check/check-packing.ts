@@ -1,0 +1,139 @@
+import type { Mm } from '../../base/units.ts'
+import type { CopyRef, PackingProblem, Placement } from '../problem.ts'
+import { laidOutline, type Outline, outlineOf } from './outline.ts'
+import { closerThan, liesWithin, overlapDeeply } from './touch.ts'
+
+/** To within this every rule must hold. */
+export const TOLERANCE: Mm = 0.01
+
+/** One rule that a packing breaks. Items and regions are indices. */
+export type PackingFault =
+  | { readonly kind: 'unknown'; readonly item: number; readonly copy: number }
+  | { readonly kind: 'twice' | 'missing'; readonly item: number; readonly copy: number }
+  | {
+      readonly kind: 'turn' | 'outside'
+      readonly item: number
+      readonly copy: number
+      readonly region: number
+    }
+  | { readonly kind: 'forbidden'; readonly item: number; readonly copy: number; readonly area: number }
+  | { readonly kind: 'too-close'; readonly first: CopyRef; readonly second: CopyRef }
+
+/**
+ * Every rule of the problem that the placements break; none for a true packing. Shares no code with what finds
+ * packings, only types. A copy must either be placed or be named in `leftOut`; whether it may be left out is for
+ * `neededAreAll` to say.
+ */
+export function checkPacking(
+  problem: PackingProblem,
+  placements: readonly Placement[],
+  leftOut: readonly CopyRef[],
+): PackingFault[] {
+  const regions = problem.regions.map(({ outline, forbidden }) => ({
+    border: outlineOf(outline),
+    forbidden: forbidden.map(outlineOf),
+  }))
+  const known = placements.filter((p) => isCopy(problem, p) && problem.regions[p.region] !== undefined)
+  const laid = known.map((placement) => ({
+    placement,
+    outline: laidOutline(problem.items[placement.item]!.outline, placement),
+  }))
+  return [
+    ...checkCopies(problem, placements, leftOut),
+    ...laid.flatMap(({ placement, outline }) => [
+      ...checkTurn(problem, placement),
+      ...checkPlace(placement, outline, regions[placement.region]!),
+    ]),
+    ...checkApart(problem.clearance, laid),
+  ]
+}
+
+/** True if nothing is left out but what the problem calls optional. */
+export function neededAreAll(problem: PackingProblem, leftOut: readonly CopyRef[]): boolean {
+  return leftOut.every(({ item }) => problem.items[item]?.optional === true)
+}
+
+function isCopy(problem: PackingProblem, { item, copy }: CopyRef): boolean {
+  const copies = problem.items[item]?.copies ?? 0
+  return Number.isInteger(copy) && copy >= 0 && copy < copies
+}
+
+/** Each copy of each item once, either placed or left out. */
+function checkCopies(
+  problem: PackingProblem,
+  placements: readonly Placement[],
+  leftOut: readonly CopyRef[],
+): PackingFault[] {
+  const faults: PackingFault[] = []
+  const seen = new Set<string>()
+  for (const { item, copy } of [...placements, ...leftOut]) {
+    const key = `${item}#${copy}`
+    if (!isCopy(problem, { item, copy })) faults.push({ kind: 'unknown', item, copy })
+    else if (seen.has(key)) faults.push({ kind: 'twice', item, copy })
+    seen.add(key)
+  }
+  problem.items.forEach(({ copies }, item) => {
+    for (let copy = 0; copy < copies; copy++)
+      if (!seen.has(`${item}#${copy}`)) faults.push({ kind: 'missing', item, copy })
+  })
+  for (const { item, copy, region } of placements)
+    if (problem.regions[region] === undefined) faults.push({ kind: 'unknown', item, copy })
+  return faults
+}
+
+interface Ground {
+  readonly border: Outline
+  readonly forbidden: readonly Outline[]
+}
+
+/** One copy against its region: inside the outline, off the forbidden areas. */
+function checkPlace({ item, copy, region }: Placement, outline: Outline, ground: Ground): PackingFault[] {
+  const faults: PackingFault[] = []
+  if (!liesWithin(outline, ground.border, TOLERANCE)) faults.push({ kind: 'outside', item, copy, region })
+  ground.forbidden.forEach((taboo, area) => {
+    if (overlapDeeply(outline, taboo, TOLERANCE)) faults.push({ kind: 'forbidden', item, copy, area })
+  })
+  return faults
+}
+
+/** Degrees by which a turn may miss its range: at 1,000 mm from the origin this is 0.02 µm. */
+const TURN_ROUNDING = 1e-6
+
+/** One copy against the orientations that its item allows in its region. */
+function checkTurn(
+  problem: PackingProblem,
+  { item, copy, region, turn, mirrored }: Placement,
+): PackingFault[] {
+  const ways = problem.items[item]!.ways[region] ?? []
+  const allowed = ways.some((way) => {
+    const off = Math.abs(turn - way.turn) % 360
+    return way.mirrored === mirrored && Math.min(off, 360 - off) <= way.tilt + TURN_ROUNDING
+  })
+  return allowed ? [] : [{ kind: 'turn', item, copy, region }]
+}
+
+interface Laid {
+  readonly placement: Placement
+  readonly outline: Outline
+}
+
+/** Every two copies in one region: apart by the clearance, or not on each other where there is none. */
+function checkApart(clearance: Mm, laid: readonly Laid[]): PackingFault[] {
+  const clash = (a: Outline, b: Outline): boolean =>
+    clearance > TOLERANCE ? closerThan(a, b, clearance - TOLERANCE) : overlapDeeply(a, b, TOLERANCE)
+  return laid.flatMap((first, i) =>
+    laid
+      .slice(i + 1)
+      .filter(
+        (second) =>
+          second.placement.region === first.placement.region && clash(first.outline, second.outline),
+      )
+      .map(
+        (second): PackingFault => ({
+          kind: 'too-close',
+          first: { item: first.placement.item, copy: first.placement.copy },
+          second: { item: second.placement.item, copy: second.placement.copy },
+        }),
+      ),
+  )
+}
