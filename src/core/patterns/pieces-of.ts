@@ -1,4 +1,5 @@
-import { type Fault, failed, ok, type Result } from '../base/result.ts'
+import { fieldPath } from '../base/field-path.ts'
+import { failed, ok, type Result } from '../base/result.ts'
 import type { Polygon } from '../geometry/types.ts'
 import { cutOutline } from './cut-outline.ts'
 import type { Pattern, PatternPiece, PieceShape } from './pattern.ts'
@@ -39,12 +40,11 @@ function inSize(pattern: Pattern, id: string, size: string): Result<PieceInSize>
   if (!piece)
     return failed([{ field: 'pieces', message: `the version needs piece “${id}”, which is missing` }])
   const shape = piece.shapes[size]
-  if (!shape) return failed([missingShape(at, size)])
+  if (!shape)
+    return failed([
+      { field: fieldPath(['pieces', at, 'shapes', size]), message: 'is missing; give its shape' },
+    ])
   return ok({ piece, shape, outline: cutOutline(shape) })
-}
-
-function missingShape(at: number, size: string): Fault {
-  return { field: `pieces[${at}].shapes`, message: `size “${size}” is missing; give its shape` }
 }
 
 function listed(names: readonly string[]): string {

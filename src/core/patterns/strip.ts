@@ -17,3 +17,13 @@ export function stripCut(strip: StripShape): Rectangle {
   const { width, height } = stripFlat(strip)
   return { width: width + 2 * strip.endAllowance, height: height + 2 * strip.sideAllowance }
 }
+
+/**
+ * How many strips of length `strip` must be joined end to end, with seams of `allowance`, for a flat length and an end
+ * allowance at both ends: n strips less two allowances a join give n × strip − 2 × allowance × (n − 1), which must reach
+ * flat + 2 × allowance. Infinity when a strip is all allowance.
+ */
+export function stripsToJoin(flat: Mm, strip: Mm, allowance: Mm): number {
+  const gain = strip - 2 * allowance
+  return gain > 0 ? Math.ceil(flat / gain) : Number.POSITIVE_INFINITY
+}
