@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js'
 import type Geometry from 'jsts/org/locationtech/jts/geom/Geometry.js'
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js'
+import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js'
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js'
 import { type Point, type Polygon, pointInPolygon, type Rings } from '../../src/core/geometry/index.ts'
 
@@ -21,6 +22,11 @@ export function overlapArea(a: Geometry, b: Geometry): number {
 /** Area of `a` outside `b`. */
 export function uncoveredArea(a: Geometry, b: Geometry): number {
   return OverlayOp.difference(a, b).getArea()
+}
+
+/** Least distance, 0 if they touch or overlap. */
+export function distanceBetween(a: Geometry, b: Geometry): number {
+  return DistanceOp.distance(a, b)
 }
 
 /** Strictly inside by the even–odd rule over all rings, which holds for rings that do not cross. */

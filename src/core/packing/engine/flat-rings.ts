@@ -1,0 +1,131 @@
+import type { Point, Rings } from '../../geometry/types.ts'
+
+/** Numbers stored for each edge: ax, ay, by, dx, dy, 1 / length². */
+const STRIDE = 6
+
+/**
+ * Rings laid out for hot loops: one flat array of edges, and the box round them. Winding does not matter; rings
+ * must not cross.
+ */
+export interface FlatRings {
+  readonly edges: Float64Array
+  readonly minX: number
+  readonly minY: number
+  readonly maxX: number
+  readonly maxY: number
+}
+
+export function flatRings(rings: Rings): FlatRings {
+  const edges = new Float64Array(STRIDE * rings.reduce((sum, ring) => sum + ring.length, 0))
+  let minX = Number.POSITIVE_INFINITY
+  let minY = Number.POSITIVE_INFINITY
+  let maxX = Number.NEGATIVE_INFINITY
+  let maxY = Number.NEGATIVE_INFINITY
+  let at = 0
+  for (const ring of rings) {
+    let [ax, ay] = ring[ring.length - 1] as Point
+    for (const [bx, by] of ring) {
+      const dx = bx - ax
+      const dy = by - ay
+      edges.set([ax, ay, by, dx, dy, dx === 0 && dy === 0 ? 0 : 1 / (dx * dx + dy * dy)], at)
+      at += STRIDE
+      minX = Math.min(minX, bx)
+      maxX = Math.max(maxX, bx)
+      minY = Math.min(minY, by)
+      maxY = Math.max(maxY, by)
+      ax = bx
+      ay = by
+    }
+  }
+  return { edges, minX, minY, maxX, maxY }
+}
+
+export function flatEdgeCount(flat: FlatRings): number {
+  return flat.edges.length / STRIDE
+}
+
+/** Start of edge `i`, which is a corner of the rings. */
+export function flatCornerX(flat: FlatRings, i: number): number {
+  return flat.edges[i * STRIDE] as number
+}
+
+export function flatCornerY(flat: FlatRings, i: number): number {
+  return flat.edges[i * STRIDE + 1] as number
+}
+
+/** True if the point is inside the rings (crossing number; a point on the boundary may count either way). */
+export function flatContains(flat: FlatRings, x: number, y: number): boolean {
+  if (x < flat.minX || x > flat.maxX || y < flat.minY || y > flat.maxY) return false
+  const edges = flat.edges
+  let inside = false
+  for (let i = 0; i < edges.length; i += STRIDE) {
+    const ay = edges[i + 1] as number
+    if (ay > y !== (edges[i + 2] as number) > y) {
+      const along = ((y - ay) * (edges[i + 3] as number)) / (edges[i + 4] as number)
+      if (x - (edges[i] as number) < along) inside = !inside
+    }
+  }
+  return inside
+}
+
+/** Squared distance from a point to the boundary of the rings. */
+export function flatDistance2(flat: FlatRings, x: number, y: number): number {
+  const edges = flat.edges
+  let least = Number.POSITIVE_INFINITY
+  for (let i = 0; i < edges.length; i += STRIDE) {
+    const px = x - (edges[i] as number)
+    const py = y - (edges[i + 1] as number)
+    const dx = edges[i + 3] as number
+    const dy = edges[i + 4] as number
+    let t = (px * dx + py * dy) * (edges[i + 5] as number)
+    if (t < 0) t = 0
+    else if (t > 1) t = 1
+    const ex = px - t * dx
+    const ey = py - t * dy
+    const d2 = ex * ex + ey * ey
+    if (d2 < least) least = d2
+  }
+  return least
+}
+
+/**
+ * Penetration depth: how far a point inside the rings is from their boundary, 0 if outside. Read from a no-fit
+ * polygon it is the length of the shortest translation that parts two items.
+ */
+export function flatDepth(flat: FlatRings, x: number, y: number): number {
+  return flatContains(flat, x, y) ? Math.sqrt(flatDistance2(flat, x, y)) : 0
+}
+
+/** Nearest boundary point, for `flatNearest`: filled in place so that the hot loop allocates nothing. */
+export interface Nearest {
+  x: number
+  y: number
+  /** Direction of the edge it lies on, not normalised. */
+  dx: number
+  dy: number
+}
+
+/** The boundary point nearest to (x, y). */
+export function flatNearest(flat: FlatRings, x: number, y: number, into: Nearest): void {
+  const edges = flat.edges
+  let least = Number.POSITIVE_INFINITY
+  for (let i = 0; i < edges.length; i += STRIDE) {
+    const px = x - (edges[i] as number)
+    const py = y - (edges[i + 1] as number)
+    const dx = edges[i + 3] as number
+    const dy = edges[i + 4] as number
+    let t = (px * dx + py * dy) * (edges[i + 5] as number)
+    if (t < 0) t = 0
+    else if (t > 1) t = 1
+    const ex = px - t * dx
+    const ey = py - t * dy
+    const d2 = ex * ex + ey * ey
+    if (d2 < least) {
+      least = d2
+      into.x = (edges[i] as number) + t * dx
+      into.y = (edges[i + 1] as number) + t * dy
+      into.dx = dx
+      into.dy = dy
+    }
+  }
+}

@@ -1,0 +1,80 @@
+import type { Mm } from '../../base/units.ts'
+import { polygonOriented } from '../../geometry/transform.ts'
+import type { Orientation, Point, Polygon, Rings } from '../../geometry/types.ts'
+import { withClearance } from './clearance.ts'
+import { type FlatRings, flatRings } from './flat-rings.ts'
+import { noFit } from './no-fit.ts'
+import { type Shape, type ShapeTable, turnNormalised } from './shapes.ts'
+
+/** A no-fit polygon both ways: rings for polygon booleans, flat for the hot loop. */
+export interface NoFit {
+  readonly rings: Rings
+  readonly flat: FlatRings
+}
+
+/**
+ * The no-fit polygons of all pairs of shapes, computed when first asked for, with the clearance between items in
+ * them. Only pairs of outlines in different relative orientation are computed; others are turned and mirrored copies:
+ * noFit(G·p, G·q) = G·noFit(p, q) for every turn and mirror image G, and noFit(q, p) = −noFit(p, q).
+ */
+export class NoFitTable {
+  private readonly bases = new Map<string, Rings>()
+  private readonly rows: (NoFit | undefined)[][] = []
+  private readonly grown: Polygon[] = []
+
+  constructor(
+    private readonly table: ShapeTable,
+    private readonly clearance: Mm,
+    private readonly excess: Mm,
+  ) {}
+
+  /** Translations of `moving` relative to `fixed` at which they overlap or come too near. */
+  get(fixed: Shape, moving: Shape): NoFit {
+    this.rows[fixed.id] ??= []
+    const row = this.rows[fixed.id] as (NoFit | undefined)[]
+    const known = row[moving.id]
+    if (known) return known
+    const rings = this.compute(fixed, moving)
+    const made: NoFit = { rings, flat: flatRings(rings) }
+    row[moving.id] = made
+    return made
+  }
+
+  private compute(fixed: Shape, moving: Shape): Rings {
+    if (fixed.outlineId > moving.outlineId) return this.get(moving, fixed).rings.map(seenThroughOrigin)
+    const relative = relativeOrientation(fixed, moving)
+    const key = `${fixed.outlineId} ${moving.outlineId} ${relative.turn} ${relative.mirrored}`
+    let base = this.bases.get(key)
+    if (!base) {
+      base = noFit(this.grownOutline(fixed.outlineId), this.table.shape(moving.outlineId, relative).outline)
+      this.bases.set(key, base)
+    }
+    if (fixed.turn === 0 && !fixed.mirrored) return base
+    return base.map((ring) => {
+      const oriented = polygonOriented(ring, fixed)
+      return fixed.mirrored ? [...oriented].reverse() : oriented
+    })
+  }
+
+  private grownOutline(outlineId: number): Polygon {
+    this.grown[outlineId] ??= withClearance(
+      this.table.outlines[outlineId] as Polygon,
+      this.clearance,
+      this.excess,
+    )
+    return this.grown[outlineId] as Polygon
+  }
+}
+
+/** How `moving` is held as seen by somebody who is held as `fixed` is. */
+function relativeOrientation(fixed: Orientation, moving: Orientation): Orientation {
+  const turn = moving.turn - fixed.turn
+  return {
+    turn: turnNormalised(fixed.mirrored ? -turn : turn),
+    mirrored: fixed.mirrored !== moving.mirrored,
+  }
+}
+
+function seenThroughOrigin(ring: Polygon): Polygon {
+  return ring.map(([x, y]): Point => [-x, -y])
+}

@@ -1,0 +1,43 @@
+import type { Deg } from '../../base/units.ts'
+import type { Orientation, Point, Polygon, Way } from '../../geometry/types.ts'
+import { ANY_TURN } from '../config.ts'
+import { turnNormalised } from '../engine/shapes.ts'
+
+/** Directions of the longest edges, degrees, longest first. */
+function edgeDirections(polygon: Polygon): Deg[] {
+  const edges = polygon.map(([x, y], i) => {
+    const [nx, ny] = polygon[(i + 1) % polygon.length] as Point
+    return { length: Math.hypot(nx - x, ny - y), turn: (Math.atan2(ny - y, nx - x) * 180) / Math.PI }
+  })
+  return edges.sort((a, b) => b.length - a.length).map(({ turn }) => turn)
+}
+
+/**
+ * Turns worth trying for an item that may turn anyhow: those that lay one of its longer edges along one of the
+ * region's longer edges (best packings nearly always have such contacts), then an even fan.
+ */
+export function anyTurns(item: Polygon, region: Polygon): Deg[] {
+  const itemEdges = edgeDirections(item)
+  const regionEdges = edgeDirections(region)
+  const turns = new Set<Deg>([0])
+  for (
+    let rank = 0;
+    rank < itemEdges.length + regionEdges.length && turns.size < ANY_TURN.alignments;
+    rank++
+  ) {
+    for (let i = 0; i <= rank && turns.size < ANY_TURN.alignments; i++) {
+      const a = itemEdges[i]
+      const b = regionEdges[rank - i]
+      if (a !== undefined && b !== undefined) turns.add(turnNormalised(b - a))
+    }
+  }
+  for (let k = 0; k < ANY_TURN.fan; k++) turns.add(turnNormalised((360 * k) / ANY_TURN.fan + 45))
+  return [...turns]
+}
+
+/** The single orientations that stand for a list of ways at first: exact turns, without their tilt. */
+export function orientationsOf(ways: readonly Way[], item: Polygon, region: Polygon): Orientation[] {
+  return ways.flatMap(({ turn, mirrored, tilt }) =>
+    tilt >= 180 ? anyTurns(item, region).map((t) => ({ turn: t, mirrored })) : [{ turn, mirrored }],
+  )
+}
