@@ -5,19 +5,27 @@ import type { Point, Polygon } from './types.ts'
  * corner, no edge has length 0, no edge runs back over its neighbour. Floating-point signs, O(n²) with a box test.
  */
 export function polygonIsSimple(polygon: Polygon): boolean {
+  return polygon.length >= 3 && edgesThatMeet(polygon) === null
+}
+
+/**
+ * The first two edges that keep the boundary from being simple, or null. Edge k runs from point k to the next. An
+ * edge of length 0 is named with the one after it, and so is an edge that its neighbour runs back over.
+ */
+export function edgesThatMeet(polygon: Polygon): readonly [number, number] | null {
   const n = polygon.length
-  if (n < 3) return false
   for (let i = 0; i < n; i++) {
+    const next = (i + 1) % n
     const a = polygon[i] as Point
-    const b = polygon[(i + 1) % n] as Point
-    if (a[0] === b[0] && a[1] === b[1]) return false
-    if (foldsBack(a, b, polygon[(i + 2) % n] as Point)) return false
+    const b = polygon[next] as Point
+    if (a[0] === b[0] && a[1] === b[1]) return [i, next]
+    if (foldsBack(a, b, polygon[(i + 2) % n] as Point)) return [i, next]
     for (let j = i + 2; j < n; j++) {
       if (i === 0 && j === n - 1) continue
-      if (edgesMeet(a, b, polygon[j] as Point, polygon[(j + 1) % n] as Point)) return false
+      if (edgesMeet(a, b, polygon[j] as Point, polygon[(j + 1) % n] as Point)) return [i, j]
     }
   }
-  return true
+  return null
 }
 
 /** Whether edge b→c runs back over edge a→b. */

@@ -1,0 +1,42 @@
+import { failed, type Result } from '../../core/base/result.ts'
+import type { LayPanel, LayPiece, LayProblem } from '../../core/planning/lay-problem.ts'
+import { readBySchema } from '../faults.ts'
+import { type ProblemFile, problemSchema } from './problem-schema.ts'
+
+/**
+ * A problem file, as its text or as what JSON.parse made of it, as a lay problem with every default filled in.
+ * Faults: one for each wrong field, with its path.
+ */
+export function readProblem(source: unknown): Result<LayProblem> {
+  const json = typeof source === 'string' ? parseJson(source) : { ok: true as const, value: source }
+  if (!json.ok) return json
+  const file = readBySchema(problemSchema, json.value)
+  return file.ok ? { ok: true, value: problemOf(file.value) } : file
+}
+
+/** The value that JSON text stands for; one fault of the whole document if it is no JSON. */
+export function parseJson(text: string): Result<unknown> {
+  try {
+    return { ok: true, value: JSON.parse(text) }
+  } catch (error) {
+    const why = error instanceof Error ? error.message.replace(/\s+/g, ' ') : String(error)
+    return failed([{ field: 'document', message: `is not JSON: ${why}` }])
+  }
+}
+
+function problemOf({ name, clearance, seconds, panels, pieces }: ProblemFile): LayProblem {
+  return { name, clearance, seconds, panels: panels.map(panelOf), pieces: pieces.map(pieceOf) }
+}
+
+function panelOf(panel: ProblemFile['panels'][number]): LayPanel {
+  return { ...panel, stretch: panel.stretch ?? null, cloth: panel.cloth ?? null }
+}
+
+function pieceOf(piece: ProblemFile['pieces'][number]): LayPiece {
+  return {
+    ...piece,
+    turns: piece.turns ?? null,
+    surface: piece.surface ?? 'as-panel',
+    cloth: piece.cloth ?? null,
+  }
+}
