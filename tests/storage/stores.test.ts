@@ -117,6 +117,7 @@ describe('settings', () => {
       theme: 'dark',
       tapeDoubt: 8,
       clearance: 0,
+      dotsPerMm: null,
     })
   })
 })

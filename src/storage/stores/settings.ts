@@ -16,6 +16,8 @@ export interface Settings {
   readonly tapeDoubt: Mm
   /** Least gap between pieces, 0 to 50; a pattern may ask for more. */
   readonly clearance: Mm
+  /** CSS dots to a millimetre of this screen, found with a bank card held to it; null: not found yet. */
+  readonly dotsPerMm: number | null
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -24,6 +26,7 @@ export const DEFAULT_SETTINGS: Settings = {
   theme: 'auto',
   tapeDoubt: 8,
   clearance: 0,
+  dotsPerMm: null,
 }
 
 const length = () => z.number().check(z.minimum(0), z.maximum(50))
@@ -35,6 +38,7 @@ const gate = z.object({
   theme: z.catch(z.enum(['auto', 'light', 'dark']), DEFAULT_SETTINGS.theme),
   tapeDoubt: z.catch(length(), DEFAULT_SETTINGS.tapeDoubt),
   clearance: z.catch(length(), DEFAULT_SETTINGS.clearance),
+  dotsPerMm: z.catch(z.nullable(z.number().check(z.minimum(1), z.maximum(40))), DEFAULT_SETTINGS.dotsPerMm),
 })
 
 /** The settings, null when none were ever stored: the app then guesses the units from the language. */
