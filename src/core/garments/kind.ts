@@ -1,7 +1,8 @@
 import type { Mm } from '../base/units.ts'
 import type { Point, Polygon } from '../geometry/types.ts'
+import type { PanelDraft } from './drafting/draft.ts'
 
-/** Kinds of garment the shop check knows; one file of this folder each. */
+/** Kinds of garment the shop check knows; one file in kinds/ each. */
 export const KIND_IDS = [
   't-shirt',
   'tank-top',
@@ -35,6 +36,8 @@ export interface MeasureSpec {
   readonly most: Mm
   /** Starting value by the size on the label. */
   readonly start: Readonly<Record<LabelSize, Mm>>
+  /** Asked only when this trait holds. */
+  readonly when?: string
 }
 
 /** A yes/no fact of how this garment is made that changes its panels: `side-seams`, `pockets`, … Words in ui/words. */
@@ -77,10 +80,12 @@ export interface GarmentKind {
   readonly id: KindId
   readonly measures: readonly MeasureSpec[]
   readonly traits: readonly TraitSpec[]
+  /** Pairs of measures whose first must be less than the second: otherwise there is no such garment. */
+  readonly less: readonly (readonly [string, string])[]
   /** The drawing for these measures. Total: any positive measures give some drawing. */
   figure(measures: Measures, traits: Traits): Figure
-  /** The panels it opens into. Outlines are simple and counter-clockwise; a panel too small to exist is left out. */
-  panels(measures: Measures, traits: Traits, opening: Opening): readonly PanelShape[]
+  /** The panels it is sewn from, before opening costs anything. Total, but a draft may cross itself: then no panel comes of it. */
+  drafts(measures: Measures, traits: Traits): readonly PanelDraft[]
 }
 
 export type Traits = Readonly<Record<string, boolean>>

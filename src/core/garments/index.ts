@@ -1,0 +1,12 @@
+/**
+ * The face of this folder without the polygon library, for the page. What opening leaves (panelsOf in panels-of.ts)
+ * needs the library and is imported from its own file.
+ */
+export { isQuestion, type MeasureFault, measureFaults, outlineFaults } from './faults.ts'
+export { flawOutlines, orphanedFlaws, shapeOutlines } from './flaws.ts'
+export type { Cloth, FlawKind, FlawShape, Garment, MarkedFlaw } from './garment.ts'
+export { FLAW_KINDS } from './garment.ts'
+export type * from './kind.ts'
+export { KIND_IDS, LABEL_SIZES } from './kind.ts'
+export { kindOf } from './kinds.ts'
+export { emptyGarment, startingMeasures, usualTraits } from './starting.ts'

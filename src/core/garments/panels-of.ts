@@ -1,0 +1,23 @@
+import { polygonCounterClockwise } from '../geometry/polygon.ts'
+import type { Polygon } from '../geometry/types.ts'
+import { draftsOf } from './drafts-of.ts'
+import { outlineFaults } from './faults.ts'
+import type { Garment } from './garment.ts'
+import type { PanelShape } from './kind.ts'
+import { DRAWN_PANEL } from './kinds/free-outline.ts'
+import { openPanel } from './opening/open-panel.ts'
+
+/**
+ * The panels a garment yields, opened as it says. Empty when its measures or outline make none; measureFaults and
+ * outlineFaults tell why. A free outline is one panel, `outline`, in its own coordinates, with nothing lost.
+ */
+export function panelsOf(garment: Garment): readonly PanelShape[] {
+  if (garment.kind === 'free-outline') return garment.outline ? drawnPanel(garment.outline) : []
+  return draftsOf(garment).flatMap((draft) => openPanel(draft, garment.opening) ?? [])
+}
+
+function drawnPanel(drawn: Polygon): readonly PanelShape[] {
+  if (outlineFaults(drawn).length > 0) return []
+  const outline = polygonCounterClockwise(drawn)
+  return [{ id: DRAWN_PANEL, outline, edges: outline.map(() => 'raw'), flaws: [] }]
+}
