@@ -19,10 +19,71 @@ export const SAME_SHAPE = 0.0005
 /** Turns tried for an item that may turn anyhow: alignments of its longer edges, then an even fan. */
 export const ANY_TURN = { alignments: 12, fan: 12 }
 
+/** What `solve` tries before it says that it found nothing, however long its deadline. */
+export const EFFORT = { rounds: 16, runs: 400 }
+
 /** Constructive lays. */
 export const CONSTRUCT = {
-  /** Lays tried before overlap minimisation begins; small problems get by with the first few. */
-  rounds: 24,
   /** How much chance disturbs the order of items: each size is multiplied by 1 ± this. */
   noise: 0.35,
+}
+
+/** Overlap minimisation. Lengths of steps are shares of the moved item's narrower side. */
+export const SEPARATE = {
+  /** Positions sampled for one move: all over the domain, and round the present spot. */
+  samples: 24,
+  nearSamples: 8,
+  /** Of the samples over the domain, the share taken from corners of no-fit polygons (touching positions). */
+  cornerShare: 0.4,
+  /** Options (shape and region) tried in one move besides the present one. */
+  options: 3,
+  /** Best samples that are refined. */
+  keep: 3,
+  /** Coordinate descent: first and last step, growth and shrinkage of the step. */
+  firstStep: 0.25,
+  lastStep: 0.02,
+  finestStep: 0.001,
+  /** Rounds of exact contact after each descent. */
+  touches: 4,
+  grow: 1.1,
+  cut: 0.5,
+  /** Weights of pairs that still overlap grow by these factors, the most for the deepest; others decay to 1. */
+  growLeast: 1.2,
+  growMost: 2,
+  decay: 0.95,
+  /** Rounds without a lower total that end an attempt. */
+  patience: 100,
+  /** An attempt that lowers the total by less than this share is a strike. */
+  progress: 0.02,
+  strikes: 3,
+}
+
+/** Least length of a strip. Shares of the length. */
+export const STRIP = {
+  /** First and finest shrinkage while exploring. */
+  shrinkFirst: 0.03,
+  shrinkLast: 0.001,
+  /** Share of the time for exploring; the rest compresses the best lay in ever smaller steps. */
+  explore: 0.8,
+  compressFirst: 0.0005,
+  compressLast: 0.00001,
+  /** Large items, which disruption swaps, are the biggest that make up this share of the area. */
+  large: 0.75,
+}
+
+/** Feasibility search: overlap minimisation from part-lays. */
+export const IMPROVE = {
+  patience: { rounds: 60, strikes: 2 },
+  /** Swaps of large items tried on a lay that does not come apart. */
+  disruptions: 4,
+}
+
+/** Spare: bisection on the inset of all edges. */
+export const SPARE = {
+  /** Nobody measures cloth with more doubt than this, mm. */
+  most: 64,
+  firstStep: 2,
+  /** Tape measures are read to a millimetre. */
+  precision: 0.5,
+  effort: { rounds: 6, runs: 1 },
 }

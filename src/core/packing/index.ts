@@ -2,3 +2,4 @@
 export type { PackingAnswer, Refutation } from './answer.ts'
 export type { CopyRef, Item, PackingProblem, Placement, Region } from './problem.ts'
 export { type PackingControl, type PartialPacking, solve } from './solve.ts'
+export { type SpareControl, spare } from './spare.ts'

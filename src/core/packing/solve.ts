@@ -1,11 +1,12 @@
 import type { Clock, Deadline } from '../base/deadline.ts'
 import { seededRandom } from '../base/random.ts'
 import type { PackingAnswer } from './answer.ts'
-import { CONSTRUCT } from './config.ts'
+import { EFFORT } from './config.ts'
 import type { CopyRef, PackingProblem, Placement } from './problem.ts'
-import { constructRounds } from './search/construct-rounds.ts'
 import { type Layout, layoutPlacements, layoutServes } from './search/layout.ts'
 import { createModel, type Model } from './search/model.ts'
+import { searchLayout } from './search/portfolio.ts'
+import { layoutFromPlacements } from './search/transfer.ts'
 
 /** The best lay so far, for a screen. */
 export interface PartialPacking {
@@ -29,8 +30,13 @@ export interface PackingControl {
  */
 export function solve(problem: PackingProblem, control: PackingControl): PackingAnswer {
   const model = createModel(problem)
-  const random = seededRandom(control.seed)
-  const layout = constructRounds(model, random, control.deadline, CONSTRUCT.rounds)
+  const { seed, deadline, onProgress, warmStart } = control
+  const layout = searchLayout(model, EFFORT, {
+    random: seededRandom(seed),
+    deadline,
+    ...(onProgress ? { onBetter: (better) => onProgress(packingFrom(model, better)) } : {}),
+    ...(warmStart ? { warmStart: layoutFromPlacements(model, warmStart) } : {}),
+  })
   return answerFrom(model, layout)
 }
 

@@ -13,6 +13,8 @@ export interface FlatRings {
   readonly minY: number
   readonly maxX: number
   readonly maxY: number
+  /** True if the rings are just their box, which makes the nearest point of them cheap to find. */
+  readonly isBox: boolean
 }
 
 export function flatRings(rings: Rings): FlatRings {
@@ -37,7 +39,13 @@ export function flatRings(rings: Rings): FlatRings {
       ay = by
     }
   }
-  return { edges, minX, minY, maxX, maxY }
+  const isBox = rings.length === 1 && edges.length === 4 * STRIDE && edgesAreAxial(edges)
+  return { edges, minX, minY, maxX, maxY, isBox }
+}
+
+function edgesAreAxial(edges: Float64Array): boolean {
+  for (let i = 0; i < edges.length; i += STRIDE) if (edges[i + 3] !== 0 && edges[i + 4] !== 0) return false
+  return true
 }
 
 export function flatEdgeCount(flat: FlatRings): number {
@@ -128,4 +136,15 @@ export function flatNearest(flat: FlatRings, x: number, y: number, into: Nearest
       into.dy = dy
     }
   }
+}
+
+/** Sets `into` to the point itself if the rings hold it, else to the nearest point of their boundary. */
+export function flatProject(flat: FlatRings, x: number, y: number, into: Nearest): void {
+  if (flat.isBox) {
+    into.x = Math.min(Math.max(x, flat.minX), flat.maxX)
+    into.y = Math.min(Math.max(y, flat.minY), flat.maxY)
+  } else if (flatContains(flat, x, y)) {
+    into.x = x
+    into.y = y
+  } else flatNearest(flat, x, y, into)
 }

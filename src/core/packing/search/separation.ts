@@ -1,0 +1,163 @@
+import { type Random, shuffle } from '../../base/random.ts'
+import { NO_OVERLAP, SEPARATE } from '../config.ts'
+import { flatDepth, flatProject } from '../engine/flat-rings.ts'
+import type { Layout, Spot } from './layout.ts'
+import type { Copy, Model, Option } from './model.ts'
+import { Mover } from './mover.ts'
+
+/**
+ * A lay in which items may overlap, and the weights that guide it out of local minima (guided local search as in
+ * Egeblad, Nielsen and Odgaard 2007; Imamichi, Yagiura and Nagamochi 2009; Umetani et al. 2009; Elkeran 2013;
+ * Gardeyn, Vanden Berghe and Wauters 2025). Every item lies inside its domain; only overlaps between items are
+ * penalised, by penetration depth.
+ */
+export class Separation {
+  /** Copies taking part, as indices into the model's copies. */
+  readonly members: readonly number[]
+  readonly options: Option[]
+  readonly x: Float64Array
+  readonly y: Float64Array
+  private readonly weights: Float64Array
+  /** Penetration depth of every pair of members as it lies now. */
+  private readonly depths: Float64Array
+  private readonly mover: Mover
+
+  constructor(
+    readonly model: Model,
+    start: Layout,
+    private readonly random: Random,
+  ) {
+    this.members = start.flatMap((spot, c) => (spot ? [c] : []))
+    const spots = this.members.map((c) => start[c] as Spot)
+    this.options = spots.map(({ option }) => option)
+    this.x = Float64Array.from(spots, (spot) => spot.x)
+    this.y = Float64Array.from(spots, (spot) => spot.y)
+    this.weights = new Float64Array(this.size * this.size).fill(1)
+    this.depths = new Float64Array(this.size * this.size)
+    this.mover = new Mover(this, random)
+    for (let i = 0; i < this.size; i++) this.measure(i)
+  }
+
+  get size(): number {
+    return this.members.length
+  }
+
+  copyOf(member: number): Copy {
+    return this.model.copies[this.members[member] as number] as Copy
+  }
+
+  weightOf(i: number, j: number): number {
+    return this.weights[i * this.size + j] as number
+  }
+
+  /** Penetration depth of two members as they lie, mm; 0 if they keep clear of each other. */
+  depthOf(i: number, j: number): number {
+    return this.depths[i * this.size + j] as number
+  }
+
+  /** Sum of all penetration depths, mm. */
+  get overlap(): number {
+    let sum = 0
+    for (let i = 0; i < this.size; i++)
+      for (let j = 0; j < i; j++) sum += this.depths[i * this.size + j] as number
+    return sum
+  }
+
+  /** Deepest overlap of one member with any other. */
+  worstOf(i: number): number {
+    let worst = 0
+    for (let j = 0; j < this.size; j++) worst = Math.max(worst, this.depths[i * this.size + j] as number)
+    return worst
+  }
+
+  put(i: number, option: Option, x: number, y: number): void {
+    this.options[i] = option
+    this.x[i] = x
+    this.y[i] = y
+    this.measure(i)
+  }
+
+  /** As `put`, at the point of the option's domain nearest to (x, y). */
+  putInside(i: number, option: Option, x: number, y: number): void {
+    const nearest = { x, y, dx: 0, dy: 0 }
+    flatProject(option.domain, x, y, nearest)
+    this.put(i, option, nearest.x, nearest.y)
+  }
+
+  private measure(i: number): void {
+    const { size, depths, options } = this
+    const own = options[i] as Option
+    for (let j = 0; j < size; j++) {
+      const other = options[j] as Option
+      let depth = 0
+      if (j !== i && other.region === own.region) {
+        const { flat } = this.model.noFits.get(other.shape, own.shape)
+        depth = flatDepth(
+          flat,
+          (this.x[i] as number) - (this.x[j] as number),
+          (this.y[i] as number) - (this.y[j] as number),
+        )
+        if (depth < NO_OVERLAP) depth = 0
+      }
+      depths[i * size + j] = depth
+      depths[j * size + i] = depth
+    }
+  }
+
+  /** One round: every overlapping member moves once, in chance order. */
+  moveAll(): void {
+    const colliding: number[] = []
+    for (let i = 0; i < this.size; i++) if (this.worstOf(i) > 0) colliding.push(i)
+    for (const i of shuffle(colliding, this.random)) if (this.worstOf(i) > 0) this.mover.move(i)
+  }
+
+  /** Pairs that overlap weigh more from now on, most where they are deepest; the others slowly forget. */
+  updateWeights(): void {
+    const { depths, weights } = this
+    let worst = 0
+    for (const depth of depths) if (depth > worst) worst = depth
+    if (worst === 0) return
+    const span = SEPARATE.growMost - SEPARATE.growLeast
+    for (let k = 0; k < weights.length; k++) {
+      const depth = depths[k] as number
+      const weight = weights[k] as number
+      weights[k] =
+        depth > 0
+          ? weight * (SEPARATE.growLeast + (span * depth) / worst)
+          : Math.max(1, weight * SEPARATE.decay)
+    }
+  }
+
+  resetWeights(): void {
+    this.weights.fill(1)
+  }
+
+  save(): SavedSeparation {
+    return { options: [...this.options], x: this.x.slice(), y: this.y.slice(), overlap: this.overlap }
+  }
+
+  restore(saved: SavedSeparation): void {
+    saved.options.forEach((option, i) => {
+      this.options[i] = option
+    })
+    this.x.set(saved.x)
+    this.y.set(saved.y)
+    for (let i = 0; i < this.size; i++) this.measure(i)
+  }
+
+  /** The lay as it stands, overlaps included. */
+  layout(): Layout {
+    const layout: (Spot | null)[] = this.model.copies.map(() => null)
+    this.members.forEach((c, i) => {
+      layout[c] = { option: this.options[i] as Option, x: this.x[i] as number, y: this.y[i] as number }
+    })
+    return layout
+  }
+}
+
+export interface SavedSeparation {
+  readonly options: readonly Option[]
+  readonly x: Float64Array
+  readonly y: Float64Array
+  readonly overlap: number
+}

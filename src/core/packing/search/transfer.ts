@@ -1,0 +1,45 @@
+import type { Deg } from '../../base/units.ts'
+import type { Placement } from '../problem.ts'
+import type { Layout, Spot } from './layout.ts'
+import type { Model, Option } from './model.ts'
+
+/** The option of a copy that is nearest to being held as asked, in the region if it has any there, else anywhere. */
+export function nearestOption(
+  options: readonly Option[],
+  region: number,
+  turn: Deg,
+  mirrored: boolean,
+): Option | null {
+  let best: Option | null = null
+  let least = Number.POSITIVE_INFINITY
+  for (const option of options) {
+    const away = Math.abs(((option.shape.turn - turn + 540) % 360) - 180)
+    const cost = away + (option.shape.mirrored === mirrored ? 0 : 400) + (option.region === region ? 0 : 1000)
+    if (cost < least) {
+      least = cost
+      best = option
+    }
+  }
+  return best
+}
+
+/** Placements of a like problem as a lay of this one: overlaps and positions outside the domain are possible. */
+export function layoutFromPlacements(model: Model, placements: readonly Placement[]): Layout {
+  const at = new Map(placements.map((placement) => [`${placement.item} ${placement.copy}`, placement]))
+  return model.copies.map(({ ref, kind }): Spot | null => {
+    const placement = at.get(`${ref.item} ${ref.copy}`)
+    if (!placement) return null
+    const option = nearestOption(kind.options, placement.region, placement.turn, placement.mirrored)
+    return option ? { option, x: placement.x, y: placement.y } : null
+  })
+}
+
+/** A lay of one model as a lay of another of the same copies. */
+export function transferred(model: Model, layout: Layout): Layout {
+  return layout.map((spot, c): Spot | null => {
+    if (!spot) return null
+    const { region, shape } = spot.option
+    const option = nearestOption(model.copies[c]?.kind.options ?? [], region, shape.turn, shape.mirrored)
+    return option ? { option, x: spot.x, y: spot.y } : null
+  })
+}

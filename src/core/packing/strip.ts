@@ -1,0 +1,178 @@
+import { type Clock, type Deadline, sooner } from '../base/deadline.ts'
+import { type Random, seededRandom } from '../base/random.ts'
+import type { Mm } from '../base/units.ts'
+import { SEPARATE, STRIP } from './config.ts'
+import type { Item, PackingProblem, Placement } from './problem.ts'
+import { separate } from './search/attempt.ts'
+import { bySize, constructLayout, spotBox } from './search/construct.ts'
+import { swapLarge } from './search/disrupt.ts'
+import { type Layout, layoutPlacements, layoutServes, type Spot } from './search/layout.ts'
+import { createEngine, createModel, type Engine, type Model } from './search/model.ts'
+import { RULES } from './search/rules.ts'
+import { Separation } from './search/separation.ts'
+
+/** A strip of given height along y, its length along x to be as short as can be. */
+export interface StripProblem {
+  readonly height: Mm
+  readonly clearance: Mm
+  /** Each with one list of ways. */
+  readonly items: readonly Item[]
+}
+
+export interface StripAnswer {
+  readonly length: Mm
+  readonly placements: readonly Placement[]
+}
+
+export interface StripControl {
+  readonly seed: number
+  readonly deadline: Deadline
+  readonly clock: Clock
+  /** Called with every shorter lay. */
+  readonly onProgress?: (answer: StripAnswer) => void
+}
+
+/**
+ * Least length of a strip as a chain of feasibility questions (Gardeyn, Vanden Berghe and Wauters 2025): shrink a
+ * feasible lay, repair it by overlap minimisation, and so on; later in ever smaller steps.
+ */
+export function packStrip(problem: StripProblem, control: StripControl): StripAnswer {
+  return new StripSearch(problem, control).run()
+}
+
+class StripSearch {
+  private readonly engine: Engine
+  private readonly random: Random
+  private best: StripAnswer = { length: Number.POSITIVE_INFINITY, placements: [] }
+  private bestLayout: Layout = []
+
+  constructor(
+    private readonly problem: StripProblem,
+    private readonly control: StripControl,
+  ) {
+    this.engine = createEngine(problem.clearance)
+    this.random = seededRandom(control.seed)
+  }
+
+  run(): StripAnswer {
+    this.construct()
+    const { deadline, clock } = this.control
+    this.explore(sooner(deadline, deadline.left() * STRIP.explore, clock))
+    this.compress(deadline)
+    return this.best
+  }
+
+  private model(length: Mm): Model {
+    const { height, clearance, items } = this.problem
+    const outline = [
+      [0, 0],
+      [length, 0],
+      [length, height],
+      [0, height],
+    ] as const
+    const problem: PackingProblem = { clearance, items, regions: [{ id: 'strip', outline, forbidden: [] }] }
+    return createModel(problem, this.engine)
+  }
+
+  private accept(model: Model, layout: Layout): void {
+    const length = usedLength(layout)
+    if (length >= this.best.length) return
+    this.best = { length, placements: layoutPlacements(model, layout) }
+    this.bestLayout = layout
+    this.control.onProgress?.(this.best)
+  }
+
+  private construct(): void {
+    const { items, height } = this.problem
+    const area = items.reduce((sum, item) => sum + item.copies * boxArea(item), 0)
+    const reach = items.reduce((most, item) => Math.max(most, diameter(item)), 0)
+    const model = this.model((2 * area) / height + 2 * reach)
+    const order = bySize(model.copies.length, (c) => {
+      const kind = model.copies[c]?.kind
+      return kind ? kind.area * kind.diameter : 0
+    })
+    const rule = RULES[2]
+    if (!rule) return
+    const layout = constructLayout(model, { order, regions: [0], rule, firstFit: true })
+    if (layoutServes(model, layout)) this.accept(model, layout)
+  }
+
+  /** The best lay squeezed into a shorter strip: overlaps wherever it does not fit. */
+  private squeezed(length: Mm, layout: Layout, from: Mm): Separation {
+    const model = this.model(length)
+    const start = layout.map((spot, c): Spot | null => {
+      if (!spot) return null
+      const option = model.copies[c]?.kind.options.find(({ shape }) => shape === spot.option.shape)
+      return option ? { option, x: spot.x * (length / from), y: spot.y } : null
+    })
+    const lay = new Separation(model, start, this.random)
+    for (let i = 0; i < lay.size; i++)
+      lay.putInside(i, lay.options[i] as Spot['option'], lay.x[i] as number, lay.y[i] as number)
+    return lay
+  }
+
+  private explore(deadline: Deadline): void {
+    const patience = { rounds: SEPARATE.patience, strikes: SEPARATE.strikes }
+    let shrink = STRIP.shrinkFirst
+    while (!deadline.passed()) {
+      const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
+      if (shrink > STRIP.shrinkLast) {
+        if (separate(lay, { rounds: patience.rounds / 2, strikes: 1 }, deadline))
+          this.accept(lay.model, lay.layout())
+        else shrink = Math.max(STRIP.shrinkLast, shrink / 2)
+        continue
+      }
+      this.insist(lay, patience, deadline)
+    }
+  }
+
+  /** Tries one length again and again, from the least bad lays found at it, each disrupted by a swap. */
+  private insist(lay: Separation, patience: { rounds: number; strikes: number }, deadline: Deadline): void {
+    const pool: ReturnType<Separation['save']>[] = []
+    while (!deadline.passed()) {
+      if (separate(lay, patience, deadline)) {
+        this.accept(lay.model, lay.layout())
+        return
+      }
+      pool.push(lay.save())
+      pool.sort((a, b) => a.overlap - b.overlap)
+      const rank = Math.min(1, Math.abs(normal(this.random)) * 0.25)
+      lay.restore(pool[Math.floor(rank * (pool.length - 1) + 0.5)] as (typeof pool)[number])
+      lay.resetWeights()
+      swapLarge(lay, this.random)
+    }
+  }
+
+  private compress(deadline: Deadline): void {
+    const total = deadline.left()
+    while (!deadline.passed()) {
+      const done = 1 - deadline.left() / total
+      const shrink = STRIP.compressFirst * (STRIP.compressLast / STRIP.compressFirst) ** done
+      const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
+      if (separate(lay, { rounds: SEPARATE.patience, strikes: 2 }, deadline))
+        this.accept(lay.model, lay.layout())
+    }
+  }
+}
+
+/** A number from the standard normal distribution (Box and Muller 1958). */
+function normal(random: Random): number {
+  return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random())
+}
+
+function usedLength(layout: Layout): Mm {
+  return layout.reduce(
+    (most, spot) => (spot ? Math.max(most, spotBox(spot.option, spot.x, spot.y).maxX) : most),
+    0,
+  )
+}
+
+function diameter({ outline }: Item): Mm {
+  return Math.max(...outline.flatMap(([ax, ay]) => outline.map(([bx, by]) => Math.hypot(ax - bx, ay - by))))
+}
+
+function boxArea({ outline }: Item): number {
+  const xs = outline.map(([x]) => x)
+  const ys = outline.map(([, y]) => y)
+  return (Math.max(...xs) - Math.min(...xs)) * (Math.max(...ys) - Math.min(...ys))
+}
