@@ -1,8 +1,6 @@
-import { afterAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { axeViolations, expectNoAxeViolations } from '../support/accessibility.ts'
-import { closeBrowser, phonePage } from '../support/phone.ts'
-
-afterAll(closeBrowser)
+import { phonePage } from '../support/phone.ts'
 
 describe.each(['light', 'dark'] as const)('the app opened on a %s phone', (theme) => {
   it('shows a heading and complains of nothing', async () => {

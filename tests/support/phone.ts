@@ -1,25 +1,12 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
 import { inject, onTestFinished } from 'vitest'
-import { findChromium } from './find-chromium.ts'
 
-const FLAGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-]
+let connection: Promise<Browser> | null = null
 
-let browser: Promise<Browser> | null = null
-
-/** One Chromium a test file, started when the first page is asked for. */
+/** The Chromium that all browser tests share; each test file has a connection of its own to it. */
 function theBrowser(): Promise<Browser> {
-  const executablePath = findChromium()
-  if (executablePath === null) throw new Error('No Chromium found: run `npm run pretest`.')
-  browser ??= chromium.launch({ executablePath, args: FLAGS })
-  return browser
+  connection ??= chromium.connect(inject('browserAddress'))
+  return connection
 }
 
 export interface Phone {
@@ -33,10 +20,13 @@ export interface PhoneOptions {
   readonly theme?: 'light' | 'dark'
   /** Where to start, after the app's own address: `#/stash`. */
   readonly at?: string
+  /** `block`: the app is never kept for use without network. */
+  readonly serviceWorkers?: 'allow' | 'block'
 }
 
 /** A new small phone (360×640, touch) with the app open and nothing stored; put away when the test ends. */
-export async function phonePage({ theme = 'light', at = '' }: PhoneOptions = {}): Promise<Phone> {
+export async function phonePage(options: PhoneOptions = {}): Promise<Phone> {
+  const { theme = 'light', at = '', serviceWorkers = 'allow' } = options
   const context = await (await theBrowser()).newContext({
     viewport: { width: 360, height: 640 },
     deviceScaleFactor: 2,
@@ -45,6 +35,7 @@ export async function phonePage({ theme = 'light', at = '' }: PhoneOptions = {})
     colorScheme: theme,
     reducedMotion: 'reduce',
     locale: 'en-GB',
+    serviceWorkers,
   })
   onTestFinished(() => context.close())
   const page = await context.newPage()
@@ -62,8 +53,8 @@ function listen(page: Page): string[] {
   return complaints
 }
 
-/** For `afterAll` of every browser test file. */
-export async function closeBrowser(): Promise<void> {
-  await (await browser)?.close()
-  browser = null
+/** Resolves once the app is kept for use without network and its service worker is in charge of the page. */
+export async function whenKept(page: Page): Promise<void> {
+  await page.evaluate(() => navigator.serviceWorker.ready)
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null)
 }

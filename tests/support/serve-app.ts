@@ -1,26 +1,59 @@
+import { execFileSync } from 'node:child_process'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { build, preview } from 'vite'
+import { type BrowserServer, chromium } from 'playwright-core'
+import { preview } from 'vite'
 import type { TestProject } from 'vitest/node'
+import { findChromium } from './find-chromium.ts'
 
 declare module 'vitest' {
   interface ProvidedContext {
     /** Address of the built app, with a slash at its end. */
     appUrl: string
+    /** Where the files of the built app are. */
+    appFolder: string
+    /** Where the one Chromium of all browser tests listens. */
+    browserAddress: string
   }
 }
 
-/** Builds the app into a folder of its own, serves it on a free port, and clears both away at the end. */
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
+
+/** Builds the app into a folder of its own, serves it on a free port, starts Chromium; clears all away at the end. */
 export default async function serveApp(project: TestProject): Promise<() => Promise<void>> {
   const outDir = await mkdtemp(join(tmpdir(), 'cutworth-dist-'))
-  await build({ build: { outDir }, logLevel: 'warn' })
+  buildInto(outDir)
   const server = await preview({ build: { outDir }, preview: { port: 0, strictPort: false } })
   const address = server.httpServer.address()
   if (address === null || typeof address === 'string') throw new Error('the preview server has no port')
+  const browser = await startBrowser()
   project.provide('appUrl', `http://localhost:${address.port}/`)
+  project.provide('appFolder', outDir)
+  project.provide('browserAddress', browser.wsEndpoint())
   return async () => {
+    await browser.close()
     await server.close()
     await rm(outDir, { recursive: true, force: true })
   }
+}
+
+/** In a process of its own: the test runner's NODE_ENV would make it a build for development. */
+function buildInto(outDir: string): void {
+  const args = ['--no-install', 'vite', 'build', '--outDir', outDir, '--emptyOutDir', '--logLevel', 'warn']
+  execFileSync('npx', args, { stdio: 'inherit', env: { ...process.env, NODE_ENV: 'production' } })
+}
+
+async function startBrowser(): Promise<BrowserServer> {
+  const executablePath = findChromium()
+  if (executablePath === null) throw new Error('No Chromium found: run `npm run pretest`.')
+  return chromium.launchServer({ executablePath, args: FLAGS })
 }
