@@ -11,7 +11,7 @@ const IDLE = 1e-6
 
 /**
  * The cut outline of a counter-clockwise seam line: every edge moved out by its own allowance. It covers the true
- * outline and stands off it by no more than 0.2 mm along curves (see CURVE_FLATNESS). Where allowances run
+ * outline and stands off it by no more than CURVE_EXCESS along curves. Where allowances run
  * into one another the result is their union, and a hole they would close is filled.
  */
 export function withAllowances(ring: readonly OutlinePoint[]): Polygon {

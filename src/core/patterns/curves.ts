@@ -4,11 +4,12 @@ import type { Point } from '../geometry/types.ts'
 /** A cubic Bézier edge: start, two control points, end. */
 export type Cubic = readonly [Point, Point, Point, Point]
 
-/**
- * How far a sampled curve may part from the true one, mm. A cut outline takes it twice at most (once for the chord,
- * once for the corner between two chords), so it overstates the true outline by at most 0.2 mm and never understates it.
- */
-export const CURVE_FLATNESS = 0.1
+/** How far a cut outline may stand off the true one along curves, mm, always outside: finer than shears can follow. */
+export const CURVE_EXCESS = 0.2
+
+/** What of that a chord may part from its curve; the corner between two chords, moved out, takes the rest. */
+const CHORD_SHARE = 0.15
+const CORNER_SHARE = CURVE_EXCESS - CHORD_SHARE
 
 /** More chords than any garment edge needs; reached only by curves with a cusp. */
 const MOST_CHORDS = 128
@@ -22,12 +23,13 @@ export interface SampledCurve {
 }
 
 /**
- * The fewest chords of equal parameter steps that keep to `CURVE_FLATNESS`, also when the edge is then moved out by
+ * The fewest chords of equal parameter steps that keep to `CURVE_EXCESS` when the edge is then moved out by
  * `allowance`. Equal steps make a curve and its mirror image sample alike.
  */
 export function sampledCurve(curve: Cubic, allowance: Mm): SampledCurve {
-  // A mitre between chords turning by 2h stands allowance × (1 / cos h − 1) off the true offset curve.
-  const halfTurn = Math.acos(allowance / (allowance + CURVE_FLATNESS))
+  const reach = allowance + CHORD_SHARE
+  // A mitre between chords turning by 2h stands reach × (1 / cos h − 1) off the true offset curve.
+  const halfTurn = Math.acos(reach / (reach + CORNER_SHARE))
   for (let chords = 1; ; chords++) {
     const parts = splitEvenly(curve, chords)
     if (chords === MOST_CHORDS || parts.every((part) => isFlat(part, halfTurn))) {
@@ -46,7 +48,7 @@ function isFlat(part: Cubic, halfTurn: number): boolean {
   if (length === 0) return false
   const [right1, right2] = offsetsRight(part)
   // A cubic parts from its chord by at most 3/4 of the farther control point (Bernstein weights 3t(1−t) ≤ 3/4).
-  if (Math.max(Math.abs(right1), Math.abs(right2)) * 0.75 > CURVE_FLATNESS) return false
+  if (Math.max(Math.abs(right1), Math.abs(right2)) * 0.75 > CHORD_SHARE) return false
   const along1 = dot(a, d, a, b) / length
   const along2 = dot(a, d, a, c) / length
   if (along1 < 0 || along2 < along1 || along2 > length) return false

@@ -1,12 +1,9 @@
 import type { Mm } from '../base/units.ts'
 import type { Point, Polygon } from '../geometry/types.ts'
-import { CURVE_FLATNESS } from './curves.ts'
+import { CURVE_EXCESS } from './curves.ts'
 import type { PieceShape } from './pattern.ts'
 
 type ShapeOf<Form extends PieceShape['form']> = Extract<PieceShape, { form: Form }>
-
-/** Farthest a corner of a circumscribed polygon may stand off the true curve, mm; the same bound as for drawn curves. */
-const ROUND_EXCESS = 2 * CURVE_FLATNESS
 
 /** Corners of the straight-sided simple shapes: counter-clockwise, in the quarter x ≥ 0, y ≥ 0, resting on both axes. */
 export function straightCorners(shape: ShapeOf<'box' | 'trapezoid' | 'triangle'>): Polygon {
@@ -55,7 +52,7 @@ interface Tangent {
 function tangentsRound(a: Mm, b: Mm, allowance: Mm): readonly Tangent[] {
   // Where a circle of radius r has tangents a step apart, their corner stands r (1 / cos(step / 2) − 1) off it.
   const flattest = Math.max((a * a) / b, (b * b) / a) + allowance
-  const step = 2 * Math.acos(flattest / (flattest + ROUND_EXCESS))
+  const step = 2 * Math.acos(flattest / (flattest + CURVE_EXCESS))
   const perQuarter = Math.ceil(Math.PI / 2 / step)
   return Array.from({ length: 4 * perQuarter + 1 }, (_, k) => {
     const normal = direction(k, perQuarter)

@@ -1,0 +1,65 @@
+import type { Mm } from '../../src/core/base/units.ts'
+import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
+import { seamAllowance } from '../../src/core/patterns/seams.ts'
+import { curve, line, onFold } from './draw.ts'
+import { inSizes, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+
+const SIZES = ['56', '68', '80', '92'] as const
+type Size = (typeof SIZES)[number]
+
+/** Neck girths by height in cm, mm (common practice), and the bib's depth below the neck. */
+const NECK: Readonly<Record<Size, Mm>> = { '56': 230, '68': 245, '80': 260, '92': 270 }
+const DEPTH: Readonly<Record<Size, Mm>> = { '56': 110, '68': 135, '80': 160, '92': 185 }
+const EASE: Mm = 30
+/** Worn, the tabs cross at the nape by this much, for a press stud or a hook-and-loop patch; no cord. */
+const OVERLAP: Mm = 36
+const TAB: Mm = 34
+/** Half the gap between the tabs' finished ends as cut; their allowances must not meet in it. */
+const HALF_GAP: Mm = 9
+const SEAM = seamAllowance('overlocked')
+
+/** Half on the fold: round the outside from the lower middle to the tab's end, then back along the neck. */
+function bib(size: Size, allowance: Mm): OutlineShape {
+  const neck = (NECK[size] + EASE + OVERLAP) / (2 * Math.PI)
+  const side = neck + 52 + DEPTH[size] * 0.1
+  const low = -neck - DEPTH[size]
+  const nape = neck + TAB
+  return onFold(
+    [0, low],
+    [
+      curve([side * 0.75, low], [side, low * 0.75], [side, low * 0.3], allowance),
+      curve([side, neck * 0.9], [side * 0.72, nape], [HALF_GAP, nape], allowance),
+      line([HALF_GAP, neck], allowance),
+      curve([neck * 0.66, neck * 0.98], [neck, neck * 0.56], [neck, 0], allowance),
+      curve([neck, -neck * 0.56], [neck * 0.56, -neck], [0, -neck], allowance),
+    ],
+  )
+}
+
+export function babyBib(): Pattern {
+  const turned = inSizes(SIZES, (size) => bib(size, SEAM))
+  const loose = { grain: 'either', tilt: 5 } as const
+  return {
+    id: 'baby-bib',
+    name: 'Baby bib',
+    about:
+      'A round bib from scraps for babies of 56 to 92 cm, closed at the nape by a stud or a patch, never by a cord.',
+    sizes: SIZES,
+    versions: [
+      { id: 'backed', name: 'Two layers', pieces: ['bib', 'bib-back'] },
+      { id: 'single', name: 'One layer, edge bound', pieces: ['bib-bound'] },
+    ],
+    pieces: [
+      piece('bib', 'Bib', turned, loose),
+      piece('bib-back', 'Bib, back', turned, { ...loose, role: 'lining' }),
+      piece(
+        'bib-bound',
+        'Bib without allowance',
+        inSizes(SIZES, (size) => bib(size, 0)),
+        loose,
+      ),
+    ],
+    clearance: WOVEN_GAP,
+    cautions: ['child-cords', 'small-parts', ...WORKSHOP],
+  }
+}

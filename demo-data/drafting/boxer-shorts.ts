@@ -1,0 +1,94 @@
+import type { Mm } from '../../src/core/base/units.ts'
+import type { Point } from '../../src/core/geometry/types.ts'
+import { elasticCasing } from '../../src/core/patterns/casing.ts'
+import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
+import { seamAllowance } from '../../src/core/patterns/seams.ts'
+import { GROWN, LETTERS, type Letter } from './bodies.ts'
+import { closed, curve, line } from './draw.ts'
+import { inSizes, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+
+/** Woven, so the hips need room to sit (common practice: 8 to 12 cm). */
+const HIP_EASE: Mm = 110
+const SEAM = seamAllowance('french')
+const HEM = seamAllowance('woven-hem')
+const CASING = elasticCasing(25)
+const INSIDE_LEG: Mm = 95
+/** The hem runs in by this much from the crotch, front and back alike, so both inner seams are of one length. */
+const TAPER: Mm = 12
+
+/** Where the front or the back half of a leg ends; `reach` past the centre as a share of the hip girth. */
+interface Half {
+  readonly side: -1 | 1
+  readonly reach: number
+  /** How much higher the centre is at the waist than the side. */
+  readonly raise: Mm
+  /** How much the centre leans in at the waist. */
+  readonly lean: Mm
+}
+
+const FRONT: Half = { side: -1, reach: 0.045, raise: 0, lean: 6 }
+const BACK: Half = { side: 1, reach: 0.1, raise: 32, lean: 34 }
+
+/** Corners of one half, the side line at x = 0. */
+function corners(size: Letter, { side, reach, raise, lean }: Half) {
+  const { hip, rise } = GROWN[size]
+  const width = (hip + HIP_EASE) / 4
+  const top = INSIDE_LEG + rise
+  const tip = width + reach * hip
+  const at = (x: Mm, y: Mm): Point => [side * x, y]
+  const bend = reach * hip * 0.6
+  return {
+    hem: at(tip - TAPER, 0),
+    crotch: at(tip, INSIDE_LEG),
+    crotchBends: [at(tip - bend, INSIDE_LEG + 1), at(width + 1, INSIDE_LEG + bend)] as const,
+    hip: at(width, INSIDE_LEG + rise * 0.42),
+    waist: at(width - lean, top + raise),
+    sideTop: at(0, top),
+  }
+}
+
+/** A whole leg, front on the left and back on the right, without a seam at the side. */
+function leg(size: Letter): OutlineShape {
+  const [front, back] = [corners(size, FRONT), corners(size, BACK)]
+  return closed(front.hem, [
+    line(back.hem, HEM),
+    line(back.crotch, SEAM),
+    curve(back.crotchBends[0], back.crotchBends[1], back.hip, SEAM),
+    line(back.waist, SEAM),
+    line(back.sideTop, CASING),
+    line(front.waist, CASING),
+    line(front.hip, SEAM),
+    curve(front.crotchBends[1], front.crotchBends[0], front.crotch, SEAM),
+    line(front.hem, SEAM),
+  ])
+}
+
+export function boxerShorts(): Pattern {
+  return {
+    id: 'boxer-shorts',
+    name: 'Boxer shorts',
+    about:
+      'Loose shorts of light woven cloth, XS to XL, one piece a leg, elastic in a casing; with or without a pocket.',
+    sizes: LETTERS,
+    versions: [
+      { id: 'plain', name: 'Plain', pieces: ['leg'] },
+      { id: 'pocket', name: 'With a back pocket', pieces: ['leg', 'pocket'] },
+    ],
+    pieces: [
+      piece('leg', 'Leg', inSizes(LETTERS, leg), { copies: 2, mirror: 'pairs' }),
+      piece(
+        'pocket',
+        'Pocket',
+        inSizes(LETTERS, () => ({
+          form: 'box',
+          width: 120,
+          height: 130,
+          allowance: seamAllowance('lining'),
+        })),
+        { role: 'contrast' },
+      ),
+    ],
+    clearance: WOVEN_GAP,
+    cautions: WORKSHOP,
+  }
+}

@@ -1,0 +1,68 @@
+import type { Mm } from '../../src/core/base/units.ts'
+import { circleSkirtRadius } from '../../src/core/patterns/girths.ts'
+import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
+import { GROWN, LETTERS, type Letter } from './bodies.ts'
+import { tenth } from './draw.ts'
+import { inSizes, LINING_SEAM, NARROW_HEM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+import { sectorShape } from './sector.ts'
+
+const WAIST_EASE: Mm = 15
+/** Half a circle in six gores, for no ordinary garment holds it whole. */
+const GORES = 6
+const SHORT: Mm = 400
+const KNEE: Mm = 560
+
+function waistSeam(size: Letter): Mm {
+  return GROWN[size].waist + WAIST_EASE
+}
+
+function gore(size: Letter, length: Mm): OutlineShape {
+  const inner = circleSkirtRadius(waistSeam(size), 0.5)
+  const allowances = { inner: LINING_SEAM, outer: NARROW_HEM, ends: LINING_SEAM }
+  return sectorShape({ inner, outer: inner + length, angle: Math.PI / GORES }, allowances)
+}
+
+/** Half the waistband, joined at both sides. */
+function waistband(size: Letter): StripShape {
+  return {
+    form: 'strip',
+    edge: tenth(waistSeam(size) / 2),
+    ratio: 1,
+    height: 32,
+    folded: true,
+    endAllowance: LINING_SEAM,
+    sideAllowance: LINING_SEAM,
+  }
+}
+
+export function halfCircleSkirt(): Pattern {
+  const gores = { copies: GORES }
+  return {
+    id: 'half-circle-skirt',
+    name: 'Half-circle skirt',
+    about:
+      'A swinging skirt in six gores, XS to XL, short or to the knee, with a waistband and a zip at the side.',
+    sizes: LETTERS,
+    versions: [
+      { id: 'short', name: 'Short', pieces: ['gore-short', 'waistband'] },
+      { id: 'knee', name: 'To the knee', pieces: ['gore-knee', 'waistband'] },
+    ],
+    pieces: [
+      piece(
+        'gore-short',
+        'Gore, short',
+        inSizes(LETTERS, (size) => gore(size, SHORT)),
+        gores,
+      ),
+      piece(
+        'gore-knee',
+        'Gore, to the knee',
+        inSizes(LETTERS, (size) => gore(size, KNEE)),
+        gores,
+      ),
+      piece('waistband', 'Waistband', inSizes(LETTERS, waistband), { copies: 2, grain: 'either' }),
+    ],
+    clearance: WOVEN_GAP,
+    cautions: WORKSHOP,
+  }
+}

@@ -1,0 +1,164 @@
+import type { Mm } from '../../src/core/base/units.ts'
+import type { Point } from '../../src/core/geometry/types.ts'
+import { elasticCasing } from '../../src/core/patterns/casing.ts'
+import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
+import { type Body, GROWN, LETTERS, type Letter } from './bodies.ts'
+import { closed, curve, type Edge, edgeLength, line, solved } from './draw.ts'
+import { inSizes, KNIT_GAP, KNIT_HEM, KNIT_SEAM, piece, WORKSHOP } from './piece.ts'
+
+/** Garment girth over body girth. */
+const GIRTH = 0.88
+const WAIST = 0.92
+/** Garment length over body length; the cloth gives along as well. */
+const LENGTH = 0.96
+const CASING = elasticCasing(25)
+/** The cropped leg ends this share of the way from ankle to knee. */
+const CROP = 0.62
+
+/** What front and back share: the outer seam, with the waist at its end, and the leg below the knee. */
+interface Leg {
+  readonly ankle: Mm
+  readonly knee: Mm
+  readonly kneeHeight: Mm
+  readonly crotchHeight: Mm
+  readonly waistHeight: Mm
+  /** Half the leg at crotch level, mean of front and back. */
+  readonly thigh: Mm
+  readonly outerWaist: Mm
+}
+
+/** Where front and back differ. */
+interface Part {
+  /** Centre line at the hip, counted from the outer seam. */
+  readonly hipWidth: Mm
+  readonly waistWidth: Mm
+  /** How far the leg reaches past the centre line at the crotch. */
+  readonly reach: Mm
+  /** How much higher the centre is at the waist than the outer seam. */
+  readonly raise: Mm
+}
+
+function front({ hip, waist }: Body): Part {
+  return {
+    hipWidth: (hip * GIRTH) / 4 - 8,
+    waistWidth: (waist * WAIST) / 4 - 4,
+    reach: hip * GIRTH * 0.028,
+    raise: -8,
+  }
+}
+
+function back({ hip, waist }: Body): Part {
+  return {
+    hipWidth: (hip * GIRTH) / 4 + 8,
+    waistWidth: (waist * WAIST) / 4 + 4,
+    reach: hip * GIRTH * 0.062,
+    raise: 26,
+  }
+}
+
+function leg(body: Body): Leg {
+  const [f, b] = [front(body), back(body)]
+  const crotchHeight = body.insideLeg * LENGTH
+  const thigh = (f.hipWidth + f.reach + b.hipWidth + b.reach) / 4
+  return {
+    ankle: body.ankle / 4,
+    knee: (body.knee * GIRTH) / 4,
+    kneeHeight: crotchHeight * 0.57,
+    crotchHeight,
+    waistHeight: crotchHeight + body.rise * LENGTH,
+    thigh,
+    outerWaist: thigh - (f.hipWidth + b.hipWidth - f.waistWidth - b.waistWidth) / 4,
+  }
+}
+
+/** Outer seam from the knee up, the same on front and back. */
+function outerSeam({ knee, kneeHeight, thigh, crotchHeight, waistHeight, outerWaist }: Leg): readonly Edge[] {
+  const hip = crotchHeight + (waistHeight - crotchHeight) * 0.3
+  return [
+    curve([knee + 8, kneeHeight + 110], [thigh, hip - 190], [thigh, hip], KNIT_SEAM),
+    curve([thigh, hip + 60], [outerWaist, waistHeight - 70], [outerWaist, waistHeight], KNIT_SEAM),
+  ]
+}
+
+/** Inner seam from the crotch down to the knee; the outer seam is on the right, so this is on the left. */
+function innerSeam({ knee, kneeHeight, crotchHeight }: Leg, crotch: Point): Edge {
+  const drop = crotchHeight - kneeHeight
+  return curve(
+    [crotch[0] + (-knee - crotch[0]) * 0.55, crotch[1] - drop * 0.22],
+    [-knee - 4, kneeHeight + drop * 0.35],
+    [-knee, kneeHeight],
+    KNIT_SEAM,
+  )
+}
+
+/** The crotch point of a part, on a level that makes its inner seam as long as the front's (the back is set lower). */
+function crotchPoint(body: Body, part: Part): Point {
+  const all = leg(body)
+  const at = (of: Part, height: Mm): Point => [all.thigh - of.hipWidth - of.reach, height]
+  const length = (of: Part, height: Mm) => edgeLength(at(of, height), innerSeam(all, at(of, height)))
+  const target = length(front(body), all.crotchHeight)
+  return at(
+    part,
+    solved((height) => length(part, height), target, all.kneeHeight + 100, all.crotchHeight + 40),
+  )
+}
+
+function crotchCurve(body: Body, part: Part): readonly Edge[] {
+  const all = leg(body)
+  const crotch = crotchPoint(body, part)
+  const centre = all.thigh - part.hipWidth
+  const waist: Point = [all.outerWaist - part.waistWidth, all.waistHeight + part.raise]
+  const hip: Point = [centre, crotch[1] + (waist[1] - crotch[1]) * 0.42]
+  return [
+    line(waist, CASING),
+    line(hip, KNIT_SEAM),
+    curve(
+      [centre - 2, crotch[1] + part.reach * 0.55],
+      [crotch[0] + part.reach * 0.55, crotch[1] + 2],
+      crotch,
+      KNIT_SEAM,
+    ),
+  ]
+}
+
+function legPiece(size: Letter, part: (body: Body) => Part, from: number): OutlineShape {
+  const body = GROWN[size]
+  const all = leg(body)
+  const height = all.kneeHeight * from
+  const hem = all.ankle + (all.knee - all.ankle) * from
+  return closed(
+    [-hem, height],
+    [
+      line([hem, height], KNIT_HEM),
+      line([all.knee, all.kneeHeight], KNIT_SEAM),
+      ...outerSeam(all),
+      ...crotchCurve(body, part(body)),
+      innerSeam(all, crotchPoint(body, part(body))),
+      line([-hem, height], KNIT_SEAM),
+    ],
+  )
+}
+
+export function leggings(): Pattern {
+  const pair = { copies: 2, mirror: 'pairs', needs: { across: 50, along: 25 } } as const
+  const shapes = (part: (body: Body) => Part, from: number) =>
+    inSizes(LETTERS, (size) => legPiece(size, part, from))
+  return {
+    id: 'leggings',
+    name: 'Leggings',
+    about: 'Close leggings XS to XL, full length or cropped, with elastic in a casing at the waist.',
+    sizes: LETTERS,
+    versions: [
+      { id: 'full', name: 'Full length', pieces: ['front', 'back'] },
+      { id: 'cropped', name: 'Cropped', pieces: ['front-cropped', 'back-cropped'] },
+    ],
+    pieces: [
+      piece('front', 'Front leg', shapes(front, 0), pair),
+      piece('back', 'Back leg', shapes(back, 0), pair),
+      piece('front-cropped', 'Front leg, cropped', shapes(front, CROP), pair),
+      piece('back-cropped', 'Back leg, cropped', shapes(back, CROP), pair),
+    ],
+    clearance: KNIT_GAP,
+    cautions: WORKSHOP,
+  }
+}

@@ -1,0 +1,104 @@
+import type { Mm } from '../../src/core/base/units.ts'
+import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
+import { seamAllowance } from '../../src/core/patterns/seams.ts'
+import { arc, line, onFold } from './draw.ts'
+import { inSizes, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+
+const SIZES = ['S', 'M', 'L', 'XL'] as const
+type Size = (typeof SIZES)[number]
+
+/** Finished width and height, mm. */
+const BAG: Readonly<Record<Size, readonly [Mm, Mm]>> = {
+  S: [160, 110],
+  M: [200, 150],
+  L: [240, 190],
+  XL: [300, 240],
+}
+const SEAM = seamAllowance('craft')
+/** Two rows of stitching with the cord between them stand this far above the bag proper. */
+const HEAD: Mm = 45
+/** Flat cord of a folded strip, this wide when done. */
+const CORD: Mm = 8
+/** Each cord runs once round and hangs out this much at both ends. */
+const CORD_END: Mm = 110
+
+/** Half on the fold: straight top, round lower corners. */
+function bag(size: Size, head: Mm): OutlineShape {
+  const [width, height] = BAG[size]
+  const radius = height / 5
+  const half = width / 2
+  return onFold(
+    [0, 0],
+    [
+      line([half - radius, 0], SEAM),
+      arc([half - radius, radius], radius, -Math.PI / 2, 0, SEAM),
+      line([half, height + head], SEAM),
+      line([0, height + head], SEAM),
+    ],
+  )
+}
+
+function strip(edge: Mm, height: Mm): StripShape {
+  return { form: 'strip', edge, ratio: 1, height, folded: true, endAllowance: SEAM, sideAllowance: 6 }
+}
+
+export function pouch(): Pattern {
+  const two = { copies: 2 }
+  const lining = { ...two, role: 'lining' }
+  return {
+    id: 'pouch',
+    name: 'Lined pouch',
+    about: 'A lined bag from 16 to 30 cm wide, closed by a zip or by two cords.',
+    sizes: SIZES,
+    versions: [
+      { id: 'zip', name: 'With a zip', pieces: ['outer', 'outer-lining', 'zip-tab', 'wrist-strap'] },
+      { id: 'cords', name: 'With cords', pieces: ['outer-tall', 'outer-lining', 'head-facing', 'cord'] },
+    ],
+    pieces: [
+      piece(
+        'outer',
+        'Outside',
+        inSizes(SIZES, (size) => bag(size, 0)),
+        two,
+      ),
+      piece(
+        'outer-tall',
+        'Outside with a head',
+        inSizes(SIZES, (size) => bag(size, HEAD)),
+        two,
+      ),
+      piece(
+        'outer-lining',
+        'Lining',
+        inSizes(SIZES, (size) => bag(size, 0)),
+        lining,
+      ),
+      piece(
+        'head-facing',
+        'Facing of the head',
+        inSizes(SIZES, (size) => ({ form: 'box', width: BAG[size][0], height: HEAD, allowance: SEAM })),
+        { ...two, grain: 'either' },
+      ),
+      piece(
+        'zip-tab',
+        'Tab for the zip end',
+        inSizes(SIZES, () => strip(30, 20)),
+        { ...two, grain: 'any', tilt: 0 },
+      ),
+      piece(
+        'cord',
+        'Cord',
+        inSizes(SIZES, (size) => strip(2 * (BAG[size][0] + CORD_END), CORD)),
+        { ...two, grain: 'either' },
+      ),
+      piece(
+        'wrist-strap',
+        'Wrist strap',
+        inSizes(SIZES, () => strip(320, 12)),
+        { grain: 'either', optional: true },
+      ),
+    ],
+    clearance: WOVEN_GAP,
+    cautions: WORKSHOP,
+  }
+}
