@@ -1,0 +1,44 @@
+import type { Mm } from '../../base/units.ts'
+import { convexHull } from '../../geometry/convex.ts'
+import type { Polygon } from '../../geometry/types.ts'
+import type { Refutation } from '../answer.ts'
+import type { Item, PackingProblem } from '../problem.ts'
+import { neededItems } from './area.ts'
+import { centred } from './core-outline.ts'
+import { coreDomain } from './relaxed.ts'
+import { holdsInEveryTurn } from './turns.ts'
+
+/**
+ * Lemma: a copy has a place only where its inner-fit region is not empty; the domain of a core holds that region
+ * of every orientation that the core stands for. If all domains in all regions are empty, one copy alone is too
+ * much. Ranges of turns are cut finer until they are settled (branch and bound over angles).
+ */
+export function refuteAlone(problem: PackingProblem): Refutation | null {
+  const item = neededItems(problem).find((i) => fitsNowhere(problem, problem.items[i] as Item))
+  return item === undefined ? null : { kind: 'piece', items: [item], figures: lengthFigures(problem, item) }
+}
+
+function fitsNowhere({ regions }: PackingProblem, item: Item): boolean {
+  const outline = centred(item.outline)
+  return regions.every((region, r) =>
+    holdsInEveryTurn(outline, item.ways[r] ?? [], (core) => coreDomain(region, core).length === 0),
+  )
+}
+
+/** Where the piece is longer than any region in any direction: both lengths, for the reason's words. */
+function lengthFigures({ regions, items }: PackingProblem, item: number): Record<string, number> {
+  const longest = diameter(items[item]!.outline)
+  const room = Math.max(
+    0,
+    ...regions.filter((_, r) => items[item]!.ways[r]!.length > 0).map((region) => diameter(region.outline)),
+  )
+  return longest > room ? { longest, room } : {}
+}
+
+/** The greatest distance between two points. */
+function diameter(polygon: Polygon): Mm {
+  const hull = convexHull(polygon)
+  return Math.max(
+    ...hull.map(([ax, ay]) => Math.max(...hull.map(([bx, by]) => Math.hypot(ax - bx, ay - by)))),
+  )
+}

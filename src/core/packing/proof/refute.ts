@@ -1,0 +1,41 @@
+import type { Deadline } from '../../base/deadline.ts'
+import type { Refutation } from '../answer.ts'
+import type { PackingProblem } from '../problem.ts'
+import { refuteAlone } from './alone.ts'
+import { refuteByArea, refuteByReach } from './area.ts'
+import { refuteByCells } from './grid.ts'
+import { refuteByPoints } from './points.ts'
+import { Relaxed } from './relaxed.ts'
+import { refuteTogether } from './together.ts'
+
+/** Tilts up to this are one core; wider ranges of turns are cut. What is lost in a proof is won in time. */
+const EARLY_TILT = 7.5
+
+/** The proofs that take milliseconds, the plainest first. null: nothing is proved. */
+export function refuteEarly(problem: PackingProblem): Refutation | null {
+  const plain = refuteByArea(problem) ?? refuteAlone(problem)
+  if (plain) return plain
+  const relaxed = new Relaxed(problem, EARLY_TILT)
+  return refuteByReach(relaxed) ?? refuteTogether(relaxed)
+}
+
+/**
+ * The proofs that search, in slices: each `next()` does a bounded amount of work, some milliseconds, so that a
+ * solver can take turns with its own search in a fixed order. Done with `null`: nothing more to try.
+ */
+export function* lateProofs(problem: PackingProblem): Generator<void, Refutation | null> {
+  return (yield* refuteByPoints(problem)) ?? (yield* refuteByCells(problem))
+}
+
+/** All late proofs in one go, until the deadline. */
+export function refuteLate(
+  problem: PackingProblem,
+  control: { readonly deadline: Deadline },
+): Refutation | null {
+  const proofs = lateProofs(problem)
+  while (!control.deadline.passed()) {
+    const { done, value } = proofs.next()
+    if (done) return value
+  }
+  return null
+}

@@ -1,0 +1,117 @@
+import type { Deg } from '../../base/units.ts'
+import { ringsDifference, ringsOffset } from '../../geometry/clipper.ts'
+import { minkowskiErosion, minkowskiSum, polygonNegated } from '../../geometry/minkowski.ts'
+import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
+import type { Box, Polygon, Rings } from '../../geometry/types.ts'
+import type { PackingProblem, Region } from '../problem.ts'
+import { centred, coreOutline, MARGIN } from './core-outline.ts'
+import { outlineKey, waysInParts, waysNoWider } from './turns.ts'
+
+/** A polygon that stands for an item in some range of orientations: inside the item in all of them. */
+export interface Core {
+  /** Index in the order of asking. */
+  readonly id: number
+  readonly outline: Polygon
+  readonly box: Box
+}
+
+/**
+ * The problem with every item replaced by its cores: a relaxation. Any true packing gives one of cores, moved by
+ * translation only: so what is proved impossible for cores is impossible.
+ */
+export class Relaxed {
+  private readonly outlines: readonly Polygon[]
+  private readonly byKey = new Map<string, Core>()
+  private readonly lists = new Map<string, readonly Core[] | null>()
+  private readonly domains = new Map<string, Rings>()
+  private readonly overlaps = new Map<string, Rings>()
+
+  /** `tilt`: the widest range of turns, each way, that one core stands for. */
+  constructor(
+    readonly problem: PackingProblem,
+    private readonly tilt: Deg,
+  ) {
+    this.outlines = problem.items.map(({ outline }) => centred(outline))
+  }
+
+  /** The cores of an item in a region, without doubles; null if some orientation has none, so that nothing can be said. */
+  cores(item: number, region: number): readonly Core[] | null {
+    const ways = this.problem.items[item]!.ways[region] ?? []
+    const key = `${item} ${JSON.stringify(ways)}`
+    let list = this.lists.get(key)
+    if (list === undefined) {
+      list = this.makeCores(item, ways)
+      this.lists.set(key, list)
+    }
+    return list
+  }
+
+  private makeCores(
+    item: number,
+    ways: PackingProblem['items'][number]['ways'][number],
+  ): readonly Core[] | null {
+    const cores = new Set<Core>()
+    for (const way of waysNoWider(waysInParts(ways), this.tilt)) {
+      const outline = coreOutline(this.outlines[item] as Polygon, way)
+      if (!outline) return null
+      cores.add(this.coreOf(outline))
+    }
+    return [...cores]
+  }
+
+  private coreOf(outline: Polygon): Core {
+    const key = outlineKey(outline)
+    const known = this.byKey.get(key)
+    if (known) return known
+    const core = { id: this.byKey.size, outline, box: polygonBox(outline) }
+    this.byKey.set(key, core)
+    return core
+  }
+
+  /** Every translation that keeps the core in the region and off its forbidden areas, and a little more. */
+  domain(region: number, core: Core): Rings {
+    const key = `${region} ${core.id}`
+    let domain = this.domains.get(key)
+    if (!domain) {
+      domain = coreDomain(this.problem.regions[region] as Region, core.outline)
+      this.domains.set(key, domain)
+    }
+    return domain
+  }
+
+  /** True if the item may have a place in the region for all that is known here. */
+  mayLieIn(item: number, region: number): boolean {
+    const cores = this.cores(item, region)
+    return cores === null || cores.some((core) => this.domain(region, core).length > 0)
+  }
+
+  /** Translations of `moving` relative to `fixed` that bring the two nearer than the clearance, and a little fewer. */
+  overlap(fixed: Core, moving: Core): Rings {
+    const key = `${fixed.id} ${moving.id}`
+    let overlap = this.overlaps.get(key)
+    if (!overlap) {
+      const sum = minkowskiSum(fixed.outline, polygonNegated(moving.outline))
+      const { clearance } = this.problem
+      // Arcs of the offset are sampled on the true arc, so their chords stay inside it: fewer translations.
+      overlap = clearance > 0 ? ringsOffset(sum, clearance, 'round', ARC_SAGITTA) : sum
+      this.overlaps.set(key, overlap)
+    }
+    return overlap
+  }
+}
+
+const ARC_SAGITTA = 0.02
+
+/** See `Relaxed.domain`. */
+export function coreDomain({ outline, forbidden }: Region, core: Polygon): Rings {
+  const inside = minkowskiErosion(outline, core)
+  if (inside.length === 0 || forbidden.length === 0) return inside
+  const { minX, minY, maxX, maxY } = polygonBox(core)
+  if (maxX - minX < MARGIN || maxY - minY < MARGIN) return inside
+  const taboo = forbidden.flatMap((area) => minkowskiSum(counterClockwise(area), polygonNegated(core)))
+  return ringsDifference(inside, taboo)
+}
+
+function counterClockwise(polygon: Polygon): Polygon {
+  return polygonArea(polygon) < 0 ? [...polygon].reverse() : polygon
+}

@@ -1,0 +1,80 @@
+import type { Mm } from '../base/units.ts'
+import type { Reason } from './lay.ts'
+
+/**
+ * Why it cannot be done, in one sentence a sewist understands. `pieceName` turns an id into the name to show;
+ * `writeLength` writes a length in the units of the reader.
+ */
+export function reasonText(
+  { kind, pieces, figures }: Omit<Reason, 'text'>,
+  pieceName: (id: string) => string,
+  writeLength: (length: Mm) => string,
+): string {
+  const names = pieces.map(pieceName)
+  const first = names[0] ?? ''
+  switch (kind) {
+    case 'stretch':
+      return stretchText(first, figures)
+    case 'surface':
+      return `“${first}” cannot point its head up the pile in any of its turns.`
+    case 'cloth':
+      return `No panel is of the cloth that “${first}” is cut from.`
+    case 'area':
+      return areaText(names, figures)
+    case 'piece':
+      return pieceText(first, figures, writeLength)
+    case 'group':
+      return groupText(names, figures)
+    default:
+      return `There is no way to place ${listed(names)} together.`
+  }
+}
+
+type Figures = Reason['figures']
+
+function stretchText(name: string, { needsAcross, needsAlong, mostAcross, mostAlong }: Figures): string {
+  const needs = `“${name}” needs cloth that stretches ${percentBoth(needsAcross ?? 0, needsAlong ?? 0)}`
+  if (mostAcross === undefined || mostAlong === undefined)
+    return `${needs}, and no panel that it may lie on has had its stretch measured.`
+  return `${needs}, and what there is stretches at most ${percentBoth(mostAcross, mostAlong)}.`
+}
+
+function percentBoth(across: number, along: number): string {
+  return `${round(across)} % across and ${round(along)} % along`
+}
+
+function areaText(names: readonly string[], { needed = 0, available = 0 }: Figures): string {
+  const verb = names.length === 1 ? 'needs' : 'need'
+  if (!(available > 0)) return `${listed(names)} ${verb} cloth where none of the panels has any.`
+  const more = 100 * (needed / available - 1)
+  const amount = more < 0.1 ? 'a hair' : `${more < 10 ? round(more) : Math.round(more)} %`
+  return `${listed(names)} ${verb} ${amount} more cloth than there is where they can lie.`
+}
+
+function pieceText(name: string, { longest, room }: Figures, writeLength: (length: Mm) => string): string {
+  if (longest !== undefined && room !== undefined)
+    return `“${name}” is ${writeLength(longest)} long, and nowhere is there more than ${writeLength(room)} for it.`
+  return `“${name}” fits on no panel by itself, in any turn it may take.`
+}
+
+function groupText(names: readonly string[], { copies = 0, most }: Figures): string {
+  const what = names.length === 1 ? `${copies} of ${listed(names)}` : listed(names)
+  if (most !== undefined && most > 0)
+    return `At most ${most} of the ${copies} copies of ${listed(names)} find room together.`
+  return `There is no way to place ${what} together, though each would fit alone.`
+}
+
+/** Figures for reading: at most one digit after the point. */
+function round(value: number): number {
+  return Math.round(value * 10) / 10
+}
+
+const MOST_NAMES = 6
+
+/** “a”, “b” and “c”; of many only the first few. */
+function listed(names: readonly string[]): string {
+  const quoted = names.map((name) => `“${name}”`)
+  if (quoted.length > MOST_NAMES)
+    return `${quoted.slice(0, MOST_NAMES - 1).join(', ')} and ${quoted.length - MOST_NAMES + 1} other pieces`
+  return quoted.length < 2 ? quoted.join('') : `${quoted.slice(0, -1).join(', ')} and ${quoted.at(-1)}`
+}

@@ -1,0 +1,89 @@
+import { type CopySide, turnsOn, waysOn } from '../cloth/index.ts'
+import type { CopyRef, Item, PackingProblem, Placement } from '../packing/problem.ts'
+import type { LayPlacement } from './lay.ts'
+import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
+
+/** A lay problem as a packing problem, and what is needed to bring an answer back. */
+export interface Translation {
+  readonly packing: PackingProblem
+  /** The panel behind each region. Panels that serve no piece are no regions. */
+  readonly panels: readonly LayPanel[]
+  /** The piece behind each item, and which copy of the piece the item's first copy is, from 1. */
+  readonly sources: readonly Source[]
+}
+
+export interface Source {
+  readonly piece: LayPiece
+  readonly firstCopy: number
+}
+
+/**
+ * The problem without cloth: the rules of grain, stretch, pile, faces and cloth roles become the orientations
+ * that each item may take in each region. A piece cut in pairs becomes two items, one for each side.
+ */
+export function translateProblem(problem: LayProblem): Translation {
+  const panels = problem.panels.filter((panel) => problem.pieces.some((piece) => serves(panel, piece)))
+  const parts = problem.pieces.flatMap((piece) => sidesOf(piece, panels))
+  return {
+    panels,
+    sources: parts.map(({ piece, firstCopy }) => ({ piece, firstCopy })),
+    packing: {
+      clearance: problem.clearance,
+      regions: panels.map(({ id, outline, flaws }) => ({ id, outline, forbidden: flaws })),
+      items: parts.map((part) => itemOf(part, panels)),
+    },
+  }
+}
+
+function serves(panel: LayPanel, piece: LayPiece): boolean {
+  return typeof turnsOn(piece, panel) !== 'string'
+}
+
+interface Part extends Source {
+  readonly side: CopySide
+  readonly copies: number
+}
+
+/** The copies of a piece by the side that must come up. Where every panel takes both sides, pairs need no halves. */
+function sidesOf(piece: LayPiece, panels: readonly LayPanel[]): Part[] {
+  const all = { piece, firstCopy: 1, copies: piece.count }
+  if (piece.mirror === 'free') return [{ ...all, side: 'free' }]
+  const twoFaced = panels.every((panel) => panel.faces === 2 || !serves(panel, piece))
+  if (piece.mirror === 'none' || twoFaced) return [{ ...all, side: 'as-drawn' }]
+  const copies = piece.count / 2
+  return [
+    { piece, firstCopy: 1, copies, side: 'as-drawn' },
+    { piece, firstCopy: 1 + copies, copies, side: 'turned-over' },
+  ]
+}
+
+function itemOf({ piece, side, copies }: Part, panels: readonly LayPanel[]): Item {
+  return {
+    id: side === 'turned-over' ? `${piece.id} (turned over)` : piece.id,
+    copies,
+    outline: piece.outline,
+    optional: piece.optional,
+    ways: panels.map((panel) => waysOn(piece, panel, side)),
+  }
+}
+
+/** A placed copy in the terms of the trade. */
+export function translatePlacement({ panels, sources }: Translation, placement: Placement): LayPlacement {
+  const { piece, firstCopy } = sources[placement.item] as Source
+  const turn = placement.turn % 360
+  return {
+    piece: piece.id,
+    copy: firstCopy + placement.copy,
+    panel: (panels[placement.region] as LayPanel).id,
+    turn: turn < 0 ? turn + 360 : turn,
+    mirrored: placement.mirrored,
+    x: placement.x,
+    y: placement.y,
+  }
+}
+
+/** The name of a copy as lays write it: `sleeve#2`. */
+export function translateCopy({ sources }: Translation, { item, copy }: CopyRef): string {
+  const { piece, firstCopy } = sources[item] as Source
+  return `${piece.id}#${firstCopy + copy}`
+}
