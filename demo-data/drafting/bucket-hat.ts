@@ -1,6 +1,6 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { OutlineShape, Pattern, PieceShape } from '../../src/core/patterns/pattern.ts'
-import { tenth } from './draw.ts'
+import { hundredth } from './draw.ts'
 import { inSizes, LINING_SEAM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 import { sectorOf, sectorShape } from './sector.ts'
 
@@ -24,7 +24,7 @@ function girth(size: Size): Mm {
 }
 
 function crown(size: Size): PieceShape {
-  return { form: 'circle', diameter: tenth((girth(size) - TAPER) / Math.PI), allowance: LINING_SEAM }
+  return { form: 'circle', diameter: hundredth((girth(size) - TAPER) / Math.PI), allowance: LINING_SEAM }
 }
 
 /** Half the side: a cone from the head up to the crown. */

@@ -36,13 +36,13 @@ function leaving(start: Point, edges: readonly Edge[]): readonly OutlinePoint[] 
   }))
 }
 
-/** To a tenth of a millimetre, finer than any pencil. */
+/** To a hundredth of a millimetre, so that many edges sewn into one do not add up to an error that shows. */
 function rounded([x, y]: Point): Point {
-  return [tenth(x), tenth(y)]
+  return [hundredth(x), hundredth(y)]
 }
 
-export function tenth(value: Mm): Mm {
-  return Math.round(value * 10) / 10 + 0
+export function hundredth(value: Mm): Mm {
+  return Math.round(value * 100) / 100 + 0
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Mm } from '../../src/core/base/units.ts'
 import { circleSkirtRadius } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
-import { tenth } from './draw.ts'
+import { hundredth } from './draw.ts'
 import { inSizes, LINING_SEAM, NARROW_HEM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 import { sectorShape } from './sector.ts'
 
@@ -26,7 +26,7 @@ function gore(size: Letter, length: Mm): OutlineShape {
 function waistband(size: Letter): StripShape {
   return {
     form: 'strip',
-    edge: tenth(waistSeam(size) / 2),
+    edge: hundredth(waistSeam(size) / 2),
     ratio: 1,
     height: 32,
     folded: true,

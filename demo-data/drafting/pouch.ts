@@ -89,7 +89,8 @@ export function pouch(): Pattern {
         'cord',
         'Cord',
         inSizes(SIZES, (size) => strip(2 * (BAG[size][0] + CORD_END), CORD)),
-        { ...two, grain: 'either' },
+        // Ribbon or cord serves as well.
+        { ...two, grain: 'either', optional: true },
       ),
       piece(
         'wrist-strap',

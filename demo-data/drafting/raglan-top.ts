@@ -3,7 +3,7 @@ import type { Point } from '../../src/core/geometry/types.ts'
 import { neededStretch } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { CHILDREN, HEIGHTS, type Height } from './bodies.ts'
-import { closed, curve, type Edge, edgeLength, line, onFold, solved, tenth } from './draw.ts'
+import { closed, curve, type Edge, edgeLength, hundredth, line, onFold, solved } from './draw.ts'
 import { inSizes, KNIT_GAP, KNIT_HEM, KNIT_SEAM, piece, WORKSHOP } from './piece.ts'
 
 /** Ease round the chest, a comfortable knit top (common practice: 5 to 12 cm). */
@@ -113,7 +113,7 @@ function neckSeam(size: Height): Mm {
 function neckband(size: Height): StripShape {
   return {
     form: 'strip',
-    edge: tenth(neckSeam(size)),
+    edge: hundredth(neckSeam(size)),
     ratio: BAND_RATIO,
     height: 20,
     folded: true,

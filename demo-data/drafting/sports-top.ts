@@ -3,7 +3,7 @@ import type { Point } from '../../src/core/geometry/types.ts'
 import { neededStretch } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
-import { curve, type Edge, edgeLength, line, onFold, tenth } from './draw.ts'
+import { curve, type Edge, edgeLength, hundredth, line, onFold } from './draw.ts'
 import { inSizes, KNIT_GAP, KNIT_SEAM, piece, WORKSHOP } from './piece.ts'
 
 /** Garment girth over body girth: 10 % negative ease at the bust, more below it, where it must hold. */
@@ -95,7 +95,7 @@ function armholeBinding(size: Letter): StripShape {
 function strip(edge: Mm, ratio: number, height: Mm): StripShape {
   return {
     form: 'strip',
-    edge: tenth(edge),
+    edge: hundredth(edge),
     ratio,
     height,
     folded: true,

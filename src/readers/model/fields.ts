@@ -1,0 +1,30 @@
+import * as z from 'zod/mini'
+
+/**
+ * Building blocks of the model's schemas, with limits that nothing a person sews reaches. A number is always finite:
+ * `z.number()` refuses NaN and the infinities.
+ */
+
+/** Longest length in the model, mm: 20 m. */
+export const LONGEST = 20_000
+
+/** Most points of one outline or stroke. */
+export const MOST_POINTS = 2_000
+
+export const id = z.string().check(z.minLength(1), z.maxLength(100))
+export const name = z.string().check(z.maxLength(200))
+export const prose = z.string().check(z.maxLength(5_000))
+
+/** A length or allowance, which may be 0. */
+export const length = z.number().check(z.nonnegative(), z.lte(LONGEST))
+
+export const coordinate = z.number().check(z.gte(-LONGEST), z.lte(LONGEST))
+export const point = z.tuple([coordinate, coordinate])
+export const polygon = z.array(point).check(z.minLength(3), z.maxLength(MOST_POINTS))
+
+export const stretch = z.strictObject({
+  across: z.number().check(z.nonnegative(), z.lte(1_000)),
+  along: z.number().check(z.nonnegative(), z.lte(1_000)),
+})
+
+export const surface = z.enum(['plain', 'one-way'])

@@ -1,0 +1,69 @@
+import * as z from 'zod/mini'
+import type { Fault, Result } from '../../core/base/result.ts'
+import { failed } from '../../core/base/result.ts'
+import { FLAW_KINDS, type Garment } from '../../core/garments/garment.ts'
+import { KIND_IDS, LABEL_SIZES } from '../../core/garments/kind.ts'
+import { polygonIsSimple } from '../../core/geometry/simple.ts'
+import { readBySchema } from '../faults.ts'
+import { id, LONGEST, length, MOST_POINTS, name, point, polygon, prose, stretch, surface } from './fields.ts'
+
+const size = z.number().check(z.positive(), z.lte(LONGEST))
+
+const flawShape = z.discriminatedUnion('form', [
+  z.strictObject({ form: z.literal('round'), centre: point, radius: size }),
+  z.strictObject({ form: z.literal('box'), from: point, to: point }),
+  z.strictObject({
+    form: z.literal('line'),
+    points: z.array(point).check(z.minLength(2), z.maxLength(MOST_POINTS)),
+    width: size,
+  }),
+])
+
+const cloth = z.strictObject({
+  stretch: z.union([z.null(), stretch]),
+  structure: z.enum(['knit', 'woven', 'unknown']),
+  surface,
+  pile: z.enum(['down', 'up']),
+  faces: z.literal([1, 2]),
+  fibres: name,
+  colour: name,
+})
+
+/** What a garment's JSON looks like; `readGarment` also asks whether it makes sense. */
+export const garmentSchema = z.strictObject({
+  id,
+  name,
+  kind: z.enum(KIND_IDS),
+  labelSize: z.union([z.null(), z.enum(LABEL_SIZES)]),
+  measures: z.record(id, length),
+  traits: z.record(id, z.boolean()),
+  opening: z.enum(['cut', 'unpicked']),
+  outline: z.union([z.null(), polygon]),
+  cloth,
+  role: z.union([z.null(), id]),
+  flaws: z
+    .array(z.strictObject({ id, panel: id, kind: z.enum(FLAW_KINDS), shape: flawShape }))
+    .check(z.maxLength(500)),
+  price: z.union([z.null(), z.number().check(z.nonnegative(), z.lte(1_000_000))]),
+  washed: z.boolean(),
+  note: prose,
+})
+
+/**
+ * A garment from stored, shared or shipped JSON, or what is wrong with it. A `free-outline` needs an outline that
+ * does not cross itself; every other kind is drawn from its measures and has none.
+ */
+export function readGarment(json: unknown): Result<Garment> {
+  const result: Result<Garment> = readBySchema(garmentSchema, json)
+  if (!result.ok) return result
+  const faults = outlineFaults(result.value)
+  return faults.length > 0 ? failed(faults) : result
+}
+
+function outlineFaults({ kind, outline }: Garment): readonly Fault[] {
+  const fault = (message: string): readonly Fault[] => [{ field: 'outline', message }]
+  if (kind !== 'free-outline')
+    return outline === null ? [] : fault('must be null, but for kind “free-outline”')
+  if (outline === null) return fault('is missing; kind “free-outline” needs one')
+  return polygonIsSimple(outline) ? [] : fault('crosses or touches itself; it must go round once')
+}

@@ -1,0 +1,81 @@
+import * as z from 'zod/mini'
+import { failed, type Result } from '../../core/base/result.ts'
+import { PATTERN_LIMITS } from '../../core/patterns/limits.ts'
+import type { Pattern } from '../../core/patterns/pattern.ts'
+import { patternFaults } from '../../core/patterns/pattern-faults.ts'
+import { readBySchema } from '../faults.ts'
+import { id, length, MOST_POINTS, name, point, prose, stretch } from './fields.ts'
+
+const outlinePoint = z.strictObject({
+  at: point,
+  curve: z.exactOptional(z.tuple([point, point])),
+  allowance: length,
+})
+
+const pieceShape = z.discriminatedUnion('form', [
+  z.strictObject({ form: z.literal('box'), width: length, height: length, allowance: length }),
+  z.strictObject({
+    form: z.literal('trapezoid'),
+    top: length,
+    bottom: length,
+    height: length,
+    allowance: length,
+  }),
+  z.strictObject({ form: z.literal('triangle'), width: length, height: length, allowance: length }),
+  z.strictObject({ form: z.literal('half-moon'), width: length, height: length, allowance: length }),
+  z.strictObject({ form: z.literal('circle'), diameter: length, allowance: length }),
+  z.strictObject({
+    form: z.literal('outline'),
+    points: z.array(outlinePoint).check(z.maxLength(MOST_POINTS)),
+    onFold: z.boolean(),
+  }),
+  z.strictObject({
+    form: z.literal('strip'),
+    edge: length,
+    ratio: z.number().check(z.nonnegative(), z.lte(PATTERN_LIMITS.ratio)),
+    height: length,
+    folded: z.boolean(),
+    endAllowance: length,
+    sideAllowance: length,
+  }),
+])
+
+const patternPiece = z.strictObject({
+  id,
+  name,
+  role: name,
+  copies: z.number(),
+  mirror: z.enum(['none', 'pairs', 'free']),
+  grain: z.enum(['along', 'either', 'bias', 'any']),
+  tilt: z.number(),
+  needs: stretch,
+  surface: z.enum(['as-panel', 'any']),
+  optional: z.boolean(),
+  shapes: z.record(z.string(), pieceShape),
+})
+
+/** What a pattern's JSON looks like; `readPattern` also asks whether it makes sense. */
+export const patternSchema = z.strictObject({
+  id,
+  name,
+  about: prose,
+  sizes: z.array(name).check(z.maxLength(PATTERN_LIMITS.sizes)),
+  versions: z
+    .array(z.strictObject({ id, name, pieces: z.array(id).check(z.maxLength(PATTERN_LIMITS.pieces)) }))
+    .check(z.maxLength(PATTERN_LIMITS.versions)),
+  pieces: z.array(patternPiece).check(z.maxLength(PATTERN_LIMITS.pieces)),
+  clearance: z.number(),
+  cautions: z.array(id).check(z.maxLength(20)),
+})
+
+/**
+ * A pattern from stored, shared or shipped JSON. Either a pattern without faults, every piece of which has a cut outline in
+ * every size, or what is wrong: fields missing, foreign or out of range first; when there are none, whatever does not
+ * make sense (patternFaults).
+ */
+export function readPattern(json: unknown): Result<Pattern> {
+  const result: Result<Pattern> = readBySchema(patternSchema, json)
+  if (!result.ok) return result
+  const faults = patternFaults(result.value)
+  return faults.length > 0 ? failed(faults) : result
+}
