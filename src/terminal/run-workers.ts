@@ -1,0 +1,60 @@
+import { Worker } from 'node:worker_threads'
+import type { Lay } from '../core/planning/lay.ts'
+import type { LayProblem } from '../core/planning/lay-problem.ts'
+
+/** What one worker is given. `endsAt` is a moment on Date's clock, the same in all threads. */
+export interface LayTask {
+  readonly problem: LayProblem
+  readonly seed: number
+  readonly endsAt: number
+}
+
+/** How long after the deadline a worker may still be on its way with its answer. */
+const GRACE_MS = 400
+
+/**
+ * Several seeds at once, one thread each. The first `fits` or `cannot` wins; when time is up the part-lay that
+ * leaves out the fewest copies. Rejects if no thread gives any answer.
+ */
+export function answerInWorkers(
+  problem: LayProblem,
+  seed: number,
+  workers: number,
+  endsAt: number,
+): Promise<Lay> {
+  const threads = Array.from({ length: workers }, (_, i) => startWorker({ problem, seed: seed + i, endsAt }))
+  const stopAll = () => Promise.all(threads.map((thread) => thread.terminate()))
+  return new Promise<Lay>((resolve, reject) => {
+    let best: Lay | null = null
+    let open = threads.length
+    let fault: unknown = new Error('no worker answered in time')
+    const finish = () => {
+      clearTimeout(timer)
+      if (best) resolve(best)
+      else reject(fault)
+    }
+    const timer = setTimeout(finish, Math.max(0, endsAt - Date.now()) + GRACE_MS)
+    for (const thread of threads) {
+      thread.on('message', (lay: Lay) => {
+        if (best === null || lay.verdict !== 'not-found' || lay.leftOut.length < best.leftOut.length)
+          best = lay
+        if (lay.verdict !== 'not-found') finish()
+      })
+      thread.on('error', (error) => {
+        fault = error
+      })
+      thread.on('exit', () => {
+        open--
+        if (open === 0) finish()
+      })
+    }
+  }).finally(stopAll)
+}
+
+/** A thread in which TypeScript runs as it does here: threads do not inherit the loader that started this one. */
+function startWorker(task: LayTask): Worker {
+  const loader = JSON.stringify(import.meta.resolve('tsx/esm/api'))
+  const entry = JSON.stringify(new URL('./lay-worker.ts', import.meta.url).href)
+  const start = `import(${loader}).then(({ register }) => { register(); return import(${entry}) })`
+  return new Worker(start, { eval: true, workerData: task })
+}
