@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { PATTERN_LIMITS } from '../../core/patterns/limits.ts'
 
 /**
  * Building blocks of the model's schemas, with limits that nothing a person sews reaches. A number is always finite:
@@ -6,10 +7,10 @@ import * as z from 'zod/mini'
  */
 
 /** Longest length in the model, mm: 20 m. */
-export const LONGEST = 20_000
+export const LONGEST = PATTERN_LIMITS.length
 
 /** Most points of one outline or stroke. */
-export const MOST_POINTS = 2_000
+export const MOST_POINTS = PATTERN_LIMITS.points
 
 export const id = z.string().check(z.minLength(1), z.maxLength(100))
 export const name = z.string().check(z.maxLength(200))

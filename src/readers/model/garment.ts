@@ -1,9 +1,8 @@
 import * as z from 'zod/mini'
-import type { Fault, Result } from '../../core/base/result.ts'
-import { failed } from '../../core/base/result.ts'
+import { failed, type Result } from '../../core/base/result.ts'
+import { outlineFaults } from '../../core/garments/faults.ts'
 import { FLAW_KINDS, type Garment } from '../../core/garments/garment.ts'
 import { KIND_IDS, LABEL_SIZES } from '../../core/garments/kind.ts'
-import { polygonIsSimple } from '../../core/geometry/simple.ts'
 import { readBySchema } from '../faults.ts'
 import { id, LONGEST, length, MOST_POINTS, name, point, polygon, prose, stretch, surface } from './fields.ts'
 
@@ -50,20 +49,12 @@ export const garmentSchema = z.strictObject({
 })
 
 /**
- * A garment from stored, shared or shipped JSON, or what is wrong with it. A `free-outline` needs an outline that
- * does not cross itself; every other kind is drawn from its measures and has none.
+ * A garment from stored, shared or shipped JSON, or what is wrong with it. Measures that are missing or unlikely are
+ * let through, for a garment half measured in the shop must not be lost; measureFaults asks about them.
  */
 export function readGarment(json: unknown): Result<Garment> {
   const result: Result<Garment> = readBySchema(garmentSchema, json)
-  if (!result.ok) return result
-  const faults = outlineFaults(result.value)
+  if (!result.ok || result.value.outline === null) return result
+  const faults = outlineFaults(result.value.outline)
   return faults.length > 0 ? failed(faults) : result
-}
-
-function outlineFaults({ kind, outline }: Garment): readonly Fault[] {
-  const fault = (message: string): readonly Fault[] => [{ field: 'outline', message }]
-  if (kind !== 'free-outline')
-    return outline === null ? [] : fault('must be null, but for kind “free-outline”')
-  if (outline === null) return fault('is missing; kind “free-outline” needs one')
-  return polygonIsSimple(outline) ? [] : fault('crosses or touches itself; it must go round once')
 }
