@@ -50,5 +50,6 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     license: { fileName: 'third-party-licences.md' },
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
 })
