@@ -9,8 +9,8 @@ export interface Wanted {
 
 export type CellOutcome = 'none' | 'some'
 
-/** Steps between two pauses. */
-const PAUSE = 64
+/** Work between two pauses, in words of bitmap touched: a few milliseconds. */
+const PAUSE_WORK = 20_000
 
 /**
  * Complete search: can each copy have an open cell, no two in conflict? Smallest domain first, forward checking.
@@ -21,7 +21,6 @@ const PAUSE = 64
  */
 export function* searchCells(grid: CellGrid, wanted: readonly Wanted[]): Generator<number, CellOutcome> {
   let work = 0
-  let steps = 0
 
   function* place(open: readonly Wanted[]): Generator<number, boolean> {
     if (open.length === 0) return true
@@ -34,9 +33,10 @@ export function* searchCells(grid: CellGrid, wanted: readonly Wanted[]): Generat
     rest = rest.filter((copy) => copy !== self)
     for (const [s, sheet] of self.sheets.entries()) {
       for (const [x, y] of sheet.open.cells()) {
-        if (++steps % PAUSE === 0) {
-          yield work
+        if (work + grid.work > PAUSE_WORK) {
+          yield work + grid.work
           work = 0
+          grid.work = 0
         }
         const next = rest.map((copy) => ({
           item: copy.item,

@@ -14,6 +14,8 @@ export interface Sheet {
 
 /** Cells of one problem at one step. All sheets of a region share one lattice. */
 export class CellGrid {
+  /** Work spent on conflicts so far, on the scale of bitmap words touched: a search pauses by it. */
+  work = 0
   private readonly conflictsOf = new Map<string, readonly Run[]>()
   private readonly frames: readonly Box[]
 
@@ -72,12 +74,17 @@ export class CellGrid {
     const key = `${fixed.id} ${moving.id}`
     let runs = this.conflictsOf.get(key)
     if (!runs) {
-      runs = runsInside(this.relaxed.overlap(fixed, moving), this.step, this.step + PADDING)
+      const overlap = this.relaxed.overlap(fixed, moving)
+      runs = runsInside(overlap, this.step, this.step + PADDING)
+      this.work += CONFLICT_WORK + (runs.length * overlap.flat().length) / 2
       this.conflictsOf.set(key, runs)
     }
     return runs
   }
 }
+
+/** What one conflict costs at least. */
+const CONFLICT_WORK = 500
 
 /** Widens every square, so that no rounding of doubles lets a position fall between cells. */
 const PADDING: Mm = 1e-6

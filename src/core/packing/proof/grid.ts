@@ -4,7 +4,7 @@ import type { Refutation } from '../answer.ts'
 import type { Item, PackingProblem } from '../problem.ts'
 import { neededItems } from './area.ts'
 import { type CellOutcome, searchCells, type Wanted } from './cell-search.ts'
-import { CellGrid } from './cells.ts'
+import { CellGrid, type Sheet } from './cells.ts'
 import { Relaxed } from './relaxed.ts'
 
 /** Each level halves the step; the first has this many steps to the longest side of the largest region's bounds. */
@@ -34,7 +34,7 @@ export function* refuteByCells(problem: PackingProblem): Generator<void, Refutat
   for (let level = 0; level < LEVELS; level++) {
     const relaxed = new Relaxed(problem, FIRST_TILT / 2 ** level)
     const grid = new CellGrid(relaxed, firstStep(problem) / 2 ** level)
-    const wanted = wantedCopies(relaxed, grid, copies)
+    const wanted = yield* wantedCopies(relaxed, grid, copies)
     if (wanted === null) return null
     for (let count = 1; count <= copies.length; count++) {
       const outcome = yield* searchWithin(grid, wanted.slice(0, count), FIRST_WORK * 4 ** level)
@@ -63,17 +63,25 @@ function firstStep({ regions }: PackingProblem): Mm {
 }
 
 /** The copies with all their cells open; null if there would be too many, or some item has no core. */
-function wantedCopies(relaxed: Relaxed, grid: CellGrid, copies: readonly number[]): readonly Wanted[] | null {
+function* wantedCopies(
+  relaxed: Relaxed,
+  grid: CellGrid,
+  copies: readonly number[],
+): Generator<void, readonly Wanted[] | null> {
   const ofItem = new Map<number, Wanted>()
   let cells = 0
   for (const item of new Set(copies)) {
-    const sheets = []
+    const sheets: Sheet[] = []
     for (const region of relaxed.problem.regions.keys()) {
       const cores = relaxed.cores(item, region)
       if (cores === null) return null
       cells += cores.length * grid.size(region)
       if (cells > MOST_CELLS) return null
-      sheets.push(...cores.map((core) => grid.sheet(region, core)).filter(({ open }) => open.count() > 0))
+      for (const core of cores) {
+        const sheet = grid.sheet(region, core)
+        if (sheet.open.count() > 0) sheets.push(sheet)
+        yield
+      }
     }
     ofItem.set(item, { item, sheets })
   }

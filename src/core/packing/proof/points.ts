@@ -8,7 +8,7 @@ import type { Item, PackingProblem, Region } from '../problem.ts'
 import { neededItems } from './area.ts'
 import { centred } from './core-outline.ts'
 import { coreDomain } from './relaxed.ts'
-import { holdsInEveryTurn } from './turns.ts'
+import { provedInEveryTurn } from './turns.ts'
 
 /**
  * Lemma: if every allowed placement of some items in a region holds one of m points inside it, at most m of their
@@ -58,18 +58,26 @@ function* pointsOfRegion(
   most: number,
 ): Generator<void, number | null> {
   const region = problem.regions[r] as Region
-  const unavoidable = (points: readonly Point[]): boolean =>
-    group.every((i) => {
-      const { outline, ways } = problem.items[i] as Item
-      return holdsInEveryTurn(centred(outline), ways[r] ?? [], (core) => coversSome(region, core, points))
-    })
-  for (let count = 0; count <= most; count++) {
-    for (const points of lattices(polygonBox(region.outline), count)) {
-      yield
-      if (unavoidable(points)) return count
-    }
-  }
+  for (let count = 0; count <= most; count++)
+    for (const points of lattices(polygonBox(region.outline), count))
+      if (yield* unavoidable(problem, group, r, points)) return count
   return null
+}
+
+/** True if every placement of every item of the group in the region has one of the points inside it. */
+function* unavoidable(
+  problem: PackingProblem,
+  group: readonly number[],
+  r: number,
+  points: readonly Point[],
+): Generator<void, boolean> {
+  const region = problem.regions[r] as Region
+  for (const i of group) {
+    const { outline, ways } = problem.items[i] as Item
+    const holds = (core: Polygon) => coversSome(region, core, points)
+    if (!(yield* provedInEveryTurn(centred(outline), ways[r] ?? [], holds))) return false
+  }
+  return true
 }
 
 /** True if every translation that keeps the core in the region brings one of the points inside it. */

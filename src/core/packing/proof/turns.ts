@@ -34,15 +34,16 @@ const NARROWEST: Deg = 0.02
 /**
  * True if `holds` is proved of every orientation in `ways`: of a core of each of some ranges that cover them.
  * `holds` must be true of an outline when it is true of a part of it. Ends at the first turn for which it fails
- * (branch and bound over angles); false is no proof of the opposite.
+ * (branch and bound over angles); false is no proof of the opposite. Pauses at every range of turns.
  */
-export function holdsInEveryTurn(
+export function* provedInEveryTurn(
   outline: Polygon,
   ways: readonly Way[],
   holds: (core: Polygon) => boolean,
-): boolean {
+): Generator<void, boolean> {
   const open = [...withoutTwins(outline, waysInParts(ways))]
   for (let way = open.pop(); way !== undefined; way = open.pop()) {
+    yield
     const middle = coreOutline(outline, { ...way, tilt: 0 })
     if (!middle || !holds(middle)) return false
     if (way.tilt === 0) continue
@@ -52,6 +53,15 @@ export function holdsInEveryTurn(
     open.push(...halves(way))
   }
   return true
+}
+
+/** The same without pauses. */
+export function holdsInEveryTurn(...asked: Parameters<typeof provedInEveryTurn>): boolean {
+  const proof = provedInEveryTurn(...asked)
+  for (;;) {
+    const { done, value } = proof.next()
+    if (done) return value
+  }
 }
 
 /** Ways without those whose core is the same but for a translation: quarter turns of a square, say. */
