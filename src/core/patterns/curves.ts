@@ -31,8 +31,8 @@ export function sampledCurve(curve: Cubic, allowance: Mm): SampledCurve {
   // A mitre between chords turning by 2h stands reach × (1 / cos h − 1) off the true offset curve.
   const halfTurn = Math.acos(reach / (reach + CORNER_SHARE))
   for (let chords = 1; ; chords++) {
-    const parts = splitEvenly(curve, chords)
-    if (chords === MOST_CHORDS || parts.every((part) => isFlat(part, halfTurn))) {
+    const parts = splitEvenly(curve, chords, (part) => chords === MOST_CHORDS || isFlat(part, halfTurn))
+    if (parts !== null) {
       return {
         points: parts.map((part) => part[0]),
         bulge: Math.max(0, ...parts.flatMap(offsetsRight)) * 0.75,
@@ -64,8 +64,15 @@ function offsetsRight([a, b, c, d]: Cubic): readonly [Mm, Mm] {
   return [-cross(a, d, a, b) / length, -cross(a, d, a, c) / length]
 }
 
-function splitEvenly(curve: Cubic, chords: number): readonly Cubic[] {
-  return Array.from({ length: chords }, (_, k) => between(curve, k / chords, (k + 1) / chords))
+/** The curve in equal parameter steps, or null at the first part that will not do. */
+function splitEvenly(curve: Cubic, chords: number, willDo: (part: Cubic) => boolean): readonly Cubic[] | null {
+  const parts: Cubic[] = []
+  for (let k = 0; k < chords; k++) {
+    const part = between(curve, k / chords, (k + 1) / chords)
+    if (!willDo(part)) return null
+    parts.push(part)
+  }
+  return parts
 }
 
 /** The part of the curve from parameter s to t, by its polar form (Ramshaw 1987). The ends of the whole are kept exactly. */
