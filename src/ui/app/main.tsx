@@ -1,4 +1,21 @@
 import { render } from 'preact'
+import { startKeeping } from '../state/keeper.ts'
+import { startLiveCheck } from '../state/live-check.ts'
+import './base.css'
+import { followNews } from './news-bar.tsx'
+import { keepOffline } from './offline.ts'
+import { ready, Shell } from './shell.tsx'
+import { followTheme } from './theme.ts'
+import './tokens.css'
+import { followViewHeight } from './view-height.ts'
 
 const root = document.getElementById('app')
-if (root) render(<h1>Cutworth</h1>, root)
+if (root) render(<Shell />, root)
+followViewHeight()
+followNews()
+startKeeping(navigator.language).then(() => {
+  followTheme()
+  startLiveCheck()
+  ready.value = true
+})
+void keepOffline()

@@ -1,0 +1,34 @@
+import { Link, useLocation } from 'wouter-preact'
+import { Icon, type IconName } from '../parts/icon.tsx'
+import { words } from '../words/words.ts'
+
+const PLACES: readonly { to: string; icon: IconName; name: string }[] = [
+  { to: '/', icon: 'check', name: words.shell.check },
+  { to: '/stash', icon: 'stash', name: words.shell.stash },
+  { to: '/patterns', icon: 'patterns', name: words.shell.patterns },
+  { to: '/settings', icon: 'settings', name: words.shell.settings },
+]
+
+/** Where one can go, in reach of the thumb. A step of the check has its own foot instead. */
+export function Places() {
+  const [location] = useLocation()
+  if (location.startsWith('/check/')) return null
+  return (
+    <nav class="places" aria-label={words.shell.places}>
+      <ul>
+        {PLACES.map(({ to, icon, name }) => (
+          <li key={to}>
+            <Link href={to} aria-current={isAt(location, to) ? 'page' : undefined}>
+              <Icon name={icon} />
+              {name}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  )
+}
+
+function isAt(location: string, place: string): boolean {
+  return place === '/' ? location === '/' : location === place || location.startsWith(`${place}/`)
+}

@@ -1,0 +1,41 @@
+import { Route, Switch } from 'wouter-preact'
+import { ButtonLink } from '../parts/button.tsx'
+import { Screen } from '../parts/screen.tsx'
+import { StartScreen } from '../screens/check/start-screen.tsx'
+import { words } from '../words/words.ts'
+import { lazyScreen } from './lazy-screen.tsx'
+
+const Make = lazyScreen(() => import('../screens/check/make-screen.tsx').then((m) => m.MakeScreen))
+const Measures = lazyScreen(() =>
+  import('../screens/check/measures-screen.tsx').then((m) => m.MeasuresScreen),
+)
+const Cloth = lazyScreen(() => import('../screens/check/cloth-screen.tsx').then((m) => m.ClothScreen))
+const Flaws = lazyScreen(() => import('../screens/check/flaws-screen.tsx').then((m) => m.FlawsScreen))
+const Kept = lazyScreen(() => import('../screens/check/kept-screen.tsx').then((m) => m.KeptScreen))
+const Verdict = lazyScreen(() => import('../screens/check/verdict-screen.tsx').then((m) => m.VerdictScreen))
+
+/** Which address shows which screen. */
+export function Routes() {
+  return (
+    <Switch>
+      <Route path="/" component={StartScreen} />
+      <Route path="/check/make" component={Make} />
+      <Route path="/check/measures" component={Measures} />
+      <Route path="/check/cloth" component={Cloth} />
+      <Route path="/check/flaws" component={Flaws} />
+      <Route path="/check/verdict" component={Verdict} />
+      <Route path="/check/kept" component={Kept} />
+      <Route component={Nowhere} />
+    </Switch>
+  )
+}
+
+function Nowhere() {
+  return (
+    <Screen title={words.shell.nowhere}>
+      <ButtonLink look="main" to="/">
+        {words.shell.toStart}
+      </ButtonLink>
+    </Screen>
+  )
+}

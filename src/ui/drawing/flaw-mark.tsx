@@ -1,0 +1,39 @@
+import type { Mm } from '../../core/base/units.ts'
+import { type MarkedFlaw, shapeOutlines } from '../../core/garments/index.ts'
+import { handleOf } from '../state/flaws.ts'
+import { closedPath } from './paths.ts'
+
+interface FlawMarkProps {
+  readonly flaw: MarkedFlaw
+  readonly chosen: boolean
+  readonly hatch: string
+  /** A finger's reach in the drawing, mm: small marks can be caught all the same. */
+  readonly reach: Mm
+  readonly onBody: (event: PointerEvent) => void
+  readonly onHandle: (event: PointerEvent) => void
+}
+
+/** One marked flaw, to be dragged by its body and sized by its handle. */
+export function FlawMark({ flaw, chosen, hatch, reach, onBody, onHandle }: FlawMarkProps) {
+  const d = shapeOutlines(flaw.shape).map(closedPath).join('')
+  const [edge, y] = handleOf(flaw.shape)
+  const x = edge + reach * 0.8
+  return (
+    <g class={chosen ? 'mark mark-chosen' : 'mark'}>
+      <path
+        class="mark-reach"
+        d={d}
+        style={{ stroke: 'transparent', strokeWidth: 28 }}
+        onPointerDown={onBody}
+      />
+      <path class="flaw" fill={`url(#${hatch})`} d={d} onPointerDown={onBody} />
+      {chosen && (
+        <g onPointerDown={onHandle}>
+          <line class="mark-link" x1={edge} x2={x} y1={-y} y2={-y} />
+          <circle class="mark-reach" cx={x} cy={-y} r={reach} />
+          <circle class="mark-handle" cx={x} cy={-y} r={reach * 0.38} />
+        </g>
+      )}
+    </g>
+  )
+}

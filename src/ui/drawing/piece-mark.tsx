@@ -1,0 +1,59 @@
+import { useMemo } from 'preact/hooks'
+import type { PlacedPiece } from '../state/lay-view.ts'
+import { labelPoint } from './label-point.ts'
+import { closedPath, openPath } from './paths.ts'
+
+/** Sizes on the screen, dots. */
+const TEXT = 13
+const LETTER = 7.4
+const ARROW = 9
+
+interface PieceMarkProps {
+  readonly piece: PlacedPiece
+  readonly scale: number
+  readonly names: readonly string[]
+}
+
+/** A piece's outline, its name or number where there is room, and an arrow to its head. */
+export function PieceMark({ piece, scale, names }: PieceMarkProps) {
+  const { at, room } = useMemo(() => labelPoint(piece.outline), [piece.outline])
+  const dots = room * scale
+  const fitting = names.filter((name) => name.length * LETTER <= dots * 2.4)
+  const name = fitting.at(-1) ?? names[0] ?? ''
+  const withArrow = dots > TEXT + ARROW * 0.6
+  return (
+    <g>
+      <path class={piece.turnedOver ? 'piece piece-turned' : 'piece'} d={closedPath(piece.outline)} />
+      <text
+        class="piece-name"
+        x={at[0]}
+        y={-at[1] + (withArrow ? ((ARROW + 4) / scale) * 0.5 : 0)}
+        font-size={Math.min(TEXT, Math.max(8, dots * 1.6)) / scale}
+      >
+        {name}
+      </text>
+      {withArrow && (
+        <path
+          class="piece-head"
+          d={headArrow(ARROW / scale)}
+          transform={`translate(${at[0]} ${-at[1]}) rotate(${-piece.head}) translate(0 ${-(TEXT * 0.9) / scale})`}
+        />
+      )}
+    </g>
+  )
+}
+
+/** An arrow upwards round the origin, `size` long each way; y up as in all paths. */
+function headArrow(size: number): string {
+  return [
+    openPath([
+      [0, -size * 0.5],
+      [0, size],
+    ]),
+    openPath([
+      [-size * 0.6, size * 0.4],
+      [0, size],
+      [size * 0.6, size * 0.4],
+    ]),
+  ].join('')
+}

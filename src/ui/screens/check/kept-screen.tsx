@@ -1,0 +1,60 @@
+import { Redirect } from 'wouter-preact'
+import { ButtonLink } from '../../parts/button.tsx'
+import { Cautions } from '../../parts/notice.tsx'
+import { NumberField } from '../../parts/number-field.tsx'
+import { Screen } from '../../parts/screen.tsx'
+import { TextField } from '../../parts/text-field.tsx'
+import { Tick } from '../../parts/tick.tsx'
+import { addToKept, kept } from '../../state/keep.ts'
+import { words } from '../../words/words.ts'
+
+const MOST_PRICE = 100_000
+
+/** After keeping: what she may add, none of it asked for. */
+export function KeptScreen() {
+  const garment = kept.value
+  if (!garment) return <Redirect to="/" />
+  return (
+    <Screen
+      title={words.check.kept}
+      foot={
+        <div class="foot-row">
+          <ButtonLink look="main" wide to="/">
+            {words.check.nextGarment}
+          </ButtonLink>
+        </div>
+      }
+    >
+      <p>{words.check.keptHint}</p>
+      <TextField
+        id="kept-name"
+        label={words.check.name}
+        value={garment.name}
+        onValue={(name) => addToKept({ name })}
+      />
+      <NumberField
+        id="kept-price"
+        label={words.check.price}
+        value={garment.price}
+        unit=""
+        least={0}
+        most={MOST_PRICE}
+        step={1}
+        onValue={(price) => addToKept({ price })}
+      />
+      <TextField
+        id="kept-note"
+        label={words.check.note}
+        lines={3}
+        value={garment.note}
+        onValue={(note) => addToKept({ note })}
+      />
+      <Tick
+        label={words.check.washed}
+        checked={garment.washed}
+        onChange={(washed) => addToKept({ washed })}
+      />
+      {!garment.washed && <Cautions ids={['unwashed']} />}
+    </Screen>
+  )
+}

@@ -1,0 +1,96 @@
+import type { Pattern } from '../../../core/patterns/pattern.ts'
+import type { CheckAnswer } from '../../../core/planning/check.ts'
+import { LoosePiece, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
+import { type LayView, layView, type PlacedPiece } from '../../state/lay-view.ts'
+import { writeList, writeNumber } from '../../words/format.ts'
+import { words } from '../../words/words.ts'
+
+interface LaySectionProps {
+  readonly answer: CheckAnswer
+  readonly pattern: Pattern
+}
+
+/** The lay drawn on the garment's panels to scale, in pictures and in words. Nothing is drawn where nothing could be laid. */
+export function LaySection({ answer, pattern }: LaySectionProps) {
+  const view = layView(answer)
+  const used = view.panels.filter(({ pieces }) => pieces.length > 0)
+  if (used.length === 0) return null
+  const ids = answer.problem.pieces.map(({ id }) => id)
+  const nameOf = (id: string) => pattern.pieces.find((piece) => piece.id === id)?.name ?? id
+  const numberOf = (id: string) => writeNumber(ids.indexOf(id) + 1)
+  const onPiece = ({ piece }: PlacedPiece) => [numberOf(piece), nameOf(piece)]
+  const scale = layScale([
+    ...used.map(({ outline }) => outline),
+    ...view.leftOut.map(({ outline }) => outline),
+  ])
+  const { verdict } = answer.lay
+  return (
+    <section class="stack" aria-labelledby="lay-title">
+      <h2 id="lay-title">{verdict === 'fits' ? words.verdict.layTitle : words.verdict.layBest}</h2>
+      <div class="lay">
+        {used.map((panel) => (
+          <figure key={panel.id}>
+            <PanelLay
+              panel={panel}
+              scale={scale}
+              nameOf={onPiece}
+              label={words.verdict.layOf(panelName(panel.id), piecesInWords(panel.pieces, nameOf))}
+            />
+            <figcaption>{panelName(panel.id)}</figcaption>
+          </figure>
+        ))}
+      </div>
+      {view.leftOut.length > 0 && (
+        <div class="lay-loose stack">
+          <p>{words.verdict.leftOut(piecesInWords(view.leftOut, nameOf))}</p>
+          <div class="lay">
+            {view.leftOut.map((piece) => (
+              <LoosePiece key={`${piece.piece}#${piece.copy}`} piece={piece} scale={scale} nameOf={onPiece} />
+            ))}
+          </div>
+        </div>
+      )}
+      <Key view={view} ids={ids} nameOf={nameOf} numberOf={numberOf} />
+    </section>
+  )
+}
+
+interface KeyProps {
+  readonly view: LayView
+  readonly ids: readonly string[]
+  readonly nameOf: (id: string) => string
+  readonly numberOf: (id: string) => string
+}
+
+/** What the numbers, the arrows and the looks mean. */
+function Key({ view, ids, nameOf, numberOf }: KeyProps) {
+  const turned = view.panels.some(({ pieces }) => pieces.some(({ turnedOver }) => turnedOver))
+  return (
+    <div class="stack">
+      <dl class="lay-key">
+        {ids.map((id) => (
+          <>
+            <dt>{numberOf(id)}</dt>
+            <dd>{nameOf(id)}</dd>
+          </>
+        ))}
+      </dl>
+      <p class="soft">
+        {words.verdict.head} {turned && words.verdict.turnedKey}
+      </p>
+    </div>
+  )
+}
+
+function panelName(id: string): string {
+  return words.garments.panels[id] ?? id
+}
+
+function piecesInWords(pieces: readonly PlacedPiece[], nameOf: (id: string) => string): string {
+  return writeList(
+    pieces.map(({ piece, copy, of, turnedOver }) => {
+      const name = of > 1 ? words.verdict.piece(nameOf(piece), writeNumber(copy)) : nameOf(piece)
+      return turnedOver ? words.verdict.pieceTurned(name) : name
+    }),
+  )
+}

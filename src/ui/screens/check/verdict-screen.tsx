@@ -1,0 +1,93 @@
+import { Redirect, useLocation } from 'wouter-preact'
+import { Button } from '../../parts/button.tsx'
+import { Icon } from '../../parts/icon.tsx'
+import { Cautions } from '../../parts/notice.tsx'
+import { garmentOf } from '../../state/check-draft.ts'
+import { draft, kind, pattern, setAside } from '../../state/check-state.ts'
+import { keepThis } from '../../state/keep.ts'
+import { live, searchLonger, stopLiveCheck } from '../../state/live-check.ts'
+import { settings } from '../../state/settings-state.ts'
+import { verdictWords } from '../../words/verdict-words.ts'
+import { words } from '../../words/words.ts'
+import { LaySection } from './lay-section.tsx'
+import { SizeTable } from './size-table-section.tsx'
+import { StepFrame } from './step-frame.tsx'
+import './verdict-screen.css'
+import { iconOf, lookOf } from './verdict-strip.tsx'
+
+/** Is it worth cutting? The answer, where each piece goes, every other size and version, and what to do now. */
+export function VerdictScreen() {
+  if (!kind.value) return <Redirect to="/" />
+  const verdict = live.value
+  return (
+    <StepFrame step="verdict" title={makingWords()} foot={<Decide />}>
+      <Sentence />
+      {verdict.state === 'answered' && pattern.value && (
+        <LaySection answer={verdict.answer} pattern={pattern.value} />
+      )}
+      {pattern.value && <SizeTable pattern={pattern.value} />}
+      <Cautions ids={[...(pattern.value?.cautions ?? []), 'blades', 'unwashed']} />
+    </StepFrame>
+  )
+}
+
+function makingWords(): string {
+  const making = pattern.value
+  return making ? words.verdict.making(making.name, draft.value.size) : words.check.stepNames.verdict
+}
+
+function Sentence() {
+  const verdict = live.value
+  const { headline, detail } = verdictWords(verdict, settings.value, pattern.value)
+  const canSearchOn =
+    verdict.state === 'stopped' ||
+    verdict.state === 'failed' ||
+    (verdict.state === 'answered' && verdict.sign === 'open')
+  return (
+    <section class={`verdict verdict-${lookOf(verdict)}`} aria-label={words.check.stepNames.verdict}>
+      <div class="verdict-line" role="status">
+        <Icon name={iconOf(verdict)} size={40} />
+        <div class="grow">
+          <p class="verdict-headline">{headline}</p>
+          {detail && <p class="verdict-detail">{detail}</p>}
+        </div>
+      </div>
+      {verdict.state === 'running' && (
+        <>
+          {verdict.of > 0 && <progress class="verdict-progress" max={verdict.of} value={verdict.placed} />}
+          <Button icon="stop" onPress={stopLiveCheck}>
+            {words.verdict.stop}
+          </Button>
+        </>
+      )}
+      {canSearchOn && <Button onPress={searchLonger}>{words.verdict.again}</Button>}
+    </section>
+  )
+}
+
+/** Keep it or walk away: one tap each. */
+function Decide() {
+  const [, go] = useLocation()
+  const garmentKind = kind.value
+  const known = garmentKind !== null && garmentOf(draft.value, garmentKind, null) !== null
+  const keep = async () => {
+    if (garmentKind && (await keepThis(words.garments.kinds[garmentKind.id]))) go('/check/kept')
+  }
+  return (
+    <div class="foot-row">
+      <Button
+        icon="leave"
+        wide
+        onPress={() => {
+          setAside()
+          go('/')
+        }}
+      >
+        {words.check.leave}
+      </Button>
+      <Button look="main" icon="keep" wide disabled={!known} onPress={() => void keep()}>
+        {words.check.keep}
+      </Button>
+    </div>
+  )
+}

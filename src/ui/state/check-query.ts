@@ -1,0 +1,52 @@
+import type { Stretch } from '../../core/base/terms.ts'
+import type { Mm } from '../../core/base/units.ts'
+import type { GarmentKind } from '../../core/garments/kind.ts'
+import type { Pattern } from '../../core/patterns/pattern.ts'
+import type { CheckQuestion } from '../../core/planning/check.ts'
+import { type CheckDraft, garmentOf, goesByUsual, rolesOf, stretchAsked, stretchOf } from './check-draft.ts'
+import type { Missing } from './verdict.ts'
+
+export type CheckQuery =
+  | { readonly ask: false; readonly missing: Missing }
+  | {
+      readonly ask: true
+      readonly question: CheckQuestion
+      readonly byUsual: boolean
+      /** The stretch taken for granted, because it is needed and has not been told. */
+      readonly ifStretch: Stretch | null
+    }
+
+/** What can be asked of the solver with what she has told so far. */
+export function queryOf(
+  draft: CheckDraft,
+  pattern: Pattern | null,
+  kind: GarmentKind | null,
+  clearance: Mm,
+): CheckQuery {
+  if (pattern === null || !isInPattern(draft, pattern)) return { ask: false, missing: 'pattern' }
+  if (kind === null) return { ask: false, missing: 'measures' }
+  const asked = stretchAsked(pattern, draft.version, draft.otherRoles)
+  const needed = asked.across > 0 || asked.along > 0
+  const told = stretchOf(draft, asked)
+  const ifStretch = told === null && needed ? { across: asked.across, along: asked.along } : null
+  const garment = garmentOf(draft, kind, told ?? ifStretch)
+  if (garment === null) return { ask: false, missing: 'measures' }
+  const { version, size } = draft
+  return {
+    ask: true,
+    question: { pattern, version, size, garment, roles: asksOf(draft, pattern), clearance },
+    byUsual: goesByUsual(draft, kind),
+    ifStretch,
+  }
+}
+
+/** The roles asked of this garment; null: all that the version has. */
+function asksOf({ version, otherRoles }: CheckDraft, pattern: Pattern): CheckQuestion['roles'] {
+  const roles = rolesOf(pattern, version)
+  const asked = roles.filter((role) => !otherRoles.includes(role))
+  return asked.length === roles.length || asked.length === 0 ? null : asked
+}
+
+function isInPattern({ version, size }: CheckDraft, pattern: Pattern): boolean {
+  return pattern.sizes.includes(size) && pattern.versions.some(({ id }) => id === version)
+}

@@ -1,0 +1,36 @@
+import { signal } from '@preact/signals'
+import type { Garment } from '../../core/garments/index.ts'
+import { garmentOf } from './check-draft.ts'
+import { beginNext, draft, kind } from './check-state.ts'
+import { keepFromDraft, storeGarment, storeTrouble } from './keeper.ts'
+import { newId } from './new-id.ts'
+
+/** The garment kept last, to add to while she likes. */
+export const kept = signal<Garment | null>(null)
+
+/** Keeps the garment under check in the stash and begins the next. False when the device refused; nothing is lost then. */
+export async function keepThis(name: string): Promise<boolean> {
+  const { across, along } = draft.value.stretch
+  const stretch = across === null && along === null ? null : { across: across ?? 0, along: along ?? 0 }
+  const garment = kind.value && garmentOf(draft.value, kind.value, stretch)
+  if (!garment) return false
+  const named = { ...garment, id: newId(), name }
+  try {
+    await keepFromDraft(named)
+  } catch (error) {
+    storeTrouble.value = error
+    return false
+  }
+  kept.value = named
+  beginNext()
+  return true
+}
+
+/** Adds to the garment just kept, at every change. */
+export function addToKept(change: Partial<Garment>): void {
+  if (kept.value === null) return
+  kept.value = { ...kept.value, ...change }
+  storeGarment(kept.value).catch((error: unknown) => {
+    storeTrouble.value = error
+  })
+}

@@ -1,0 +1,71 @@
+import { effect, signal } from '@preact/signals'
+import type { Garment } from '../../core/garments/garment.ts'
+import { readGarment } from '../../readers/model/garment.ts'
+import { readPattern } from '../../readers/model/pattern.ts'
+import { onStoreChange, openStore, type Store } from '../../storage/open-store.ts'
+import { readDraft, writeDraft } from '../../storage/stores/draft.ts'
+import { keepGarment, putGarment } from '../../storage/stores/garments.ts'
+import { readPatterns } from '../../storage/stores/patterns.ts'
+import { readSettings, writeSettings } from '../../storage/stores/settings.ts'
+import type { CheckDraft } from './check-draft.ts'
+import { draft } from './check-state.ts'
+import { draftGate } from './draft-gate.ts'
+import { inTurn } from './in-turn.ts'
+import { ownPatterns } from './patterns-state.ts'
+import { firstSettings, settings } from './settings-state.ts'
+
+/** What the device refused last; null: everything is stored. */
+export const storeTrouble = signal<unknown>(null)
+
+let opening: Promise<Store<CheckDraft>> | null = null
+
+/** The open store, for the other state files; opened once. */
+export function theStore(): Promise<Store<CheckDraft>> {
+  opening ??= openStore({ gates: { garment: readGarment, pattern: readPattern, draft: draftGate } })
+  return opening
+}
+
+/**
+ * Brings back what was stored and from then on stores every change. Resolves when the signals hold what was
+ * stored; if the device refuses, the app goes on without a store and `storeTrouble` says so.
+ */
+export async function startKeeping(language: string): Promise<void> {
+  try {
+    const store = await theStore()
+    const [stored, kept] = await Promise.all([readSettings(store), readDraft(store)])
+    settings.value = stored ?? firstSettings(language)
+    if (kept.ok && kept.value) draft.value = kept.value
+    await followPatterns(store)
+    storeChanges(store)
+  } catch (error) {
+    storeTrouble.value = error
+  }
+}
+
+/** Stores the garment just checked; the draft of it is gone from the store with the same stroke. */
+export async function keepFromDraft(garment: Garment): Promise<void> {
+  await keepGarment(await theStore(), garment)
+}
+
+/** Stores a garment, over the one of the same id. Rejects when the device refuses. */
+export async function storeGarment(garment: Garment): Promise<void> {
+  await putGarment(await theStore(), garment)
+}
+
+function storeChanges(store: Store<CheckDraft>): void {
+  const keepDraft = inTurn((value: CheckDraft) => writeDraft(store, value), storeTrouble)
+  const keepSettings = inTurn((value: typeof settings.value) => writeSettings(store, value), storeTrouble)
+  effect(() => keepDraft(draft.value))
+  effect(() => keepSettings(settings.value))
+}
+
+async function followPatterns(store: Store<CheckDraft>): Promise<void> {
+  const read = async () => {
+    const { records } = await readPatterns(store)
+    ownPatterns.value = records.map(({ value }) => value)
+  }
+  onStoreChange(store, (stores) => {
+    if (stores.includes('patterns')) void read()
+  })
+  await read()
+}

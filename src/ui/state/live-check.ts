@@ -1,0 +1,97 @@
+import { computed, effect, signal } from '@preact/signals'
+import type { CheckAnswer } from '../../core/planning/check.ts'
+import { answerTo, isAbort, knownAnswer, questionKey } from './answers.ts'
+import type { CheckQuery } from './check-query.ts'
+import { query } from './check-state.ts'
+import { settings } from './settings-state.ts'
+import { type LiveVerdict, signOf } from './verdict.ts'
+
+/** Long enough for two keystrokes in a row to be one question. */
+const PAUSE_MS = 220
+const SECONDS = 10
+const LONGER_SECONDS = 60
+
+type Ask = Extract<CheckQuery, { ask: true }>
+
+type Run =
+  | { readonly state: 'running'; readonly placed: number; readonly of: number }
+  | { readonly state: 'stopped' }
+  | { readonly state: 'failed'; readonly what: string | null }
+  | { readonly state: 'answered'; readonly answer: CheckAnswer }
+
+const STARTING: Run = { state: 'running', placed: 0, of: 0 }
+const run = signal<Run>(STARTING)
+let abort = new AbortController()
+let seed = 1
+
+/** The verdict on what has been told so far, as it stands at this moment. */
+export const live = computed<LiveVerdict>(() => {
+  const asked = query.value
+  if (!asked.ask) return { state: 'waiting', missing: asked.missing }
+  const now = run.value
+  if (now.state !== 'answered') return now
+  const { answer } = now
+  // A "no" under a stretch only taken for granted is no verdict on this cloth: more stretch might allow more.
+  if (asked.ifStretch && answer.lay.verdict !== 'fits') return { state: 'waiting', missing: 'stretch' }
+  const sign = signOf(answer.lay, settings.value.tapeDoubt)
+  return { state: 'answered', sign, answer, byUsual: asked.byUsual, ifStretch: asked.ifStretch }
+})
+
+/** Keeps `live` up to date with what is told, until the returned function is called. */
+export function startLiveCheck(): () => void {
+  let asked = ''
+  let pause: ReturnType<typeof setTimeout> | undefined
+  const end = effect(() => {
+    const next = query.value
+    const key = next.ask ? questionKey(next.question) : ''
+    if (key === asked) return
+    asked = key
+    clearTimeout(pause)
+    abort.abort()
+    if (!next.ask) return
+    const known = knownAnswer(next.question)
+    run.value = known ? { state: 'answered', answer: known } : STARTING
+    if (!known) pause = setTimeout(() => void ask(next, SECONDS), PAUSE_MS)
+  })
+  return () => {
+    end()
+    clearTimeout(pause)
+    abort.abort()
+  }
+}
+
+export function stopLiveCheck(): void {
+  abort.abort()
+  run.value = { state: 'stopped' }
+}
+
+/** Searches again, longer and from another start. */
+export function searchLonger(): void {
+  const asked = query.value
+  if (!asked.ask) return
+  abort.abort()
+  seed += 1
+  run.value = STARTING
+  void ask(asked, LONGER_SECONDS)
+}
+
+async function ask({ question }: Ask, seconds: number): Promise<void> {
+  abort = new AbortController()
+  const { signal: stop } = abort
+  try {
+    const result = await answerTo(question, stop, {
+      seed,
+      seconds,
+      priority: 1,
+      onProgress: ({ placed, of }) => {
+        if (!stop.aborted) run.value = { state: 'running', placed, of }
+      },
+    })
+    if (stop.aborted) return
+    run.value = result.ok
+      ? { state: 'answered', answer: result.value }
+      : { state: 'failed', what: result.faults.map(({ message }) => message).join('; ') }
+  } catch (reason) {
+    if (!isAbort(reason)) run.value = { state: 'failed', what: null }
+  }
+}

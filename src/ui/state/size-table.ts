@@ -1,0 +1,78 @@
+import { signal } from '@preact/signals'
+import type { CheckAnswer } from '../../core/planning/check.ts'
+import { type TableCell, tableOrder } from '../../core/planning/table-order.ts'
+import { answerTo, isAbort, knownAnswer } from './answers.ts'
+import { queryOf } from './check-query.ts'
+import { draft, kind, pattern } from './check-state.ts'
+import { settings } from './settings-state.ts'
+
+/** Less than the chosen cell gets: there may be thirty of them. */
+const SECONDS_A_CELL = 4
+
+/** `stretch`: this version asks for a stretch that has not been told. */
+export type CellState = { readonly state: 'running' | 'failed' | 'stretch' } | CheckAnswer
+
+/** Answers by cell, filled one after another; a cell not there yet has no entry. */
+export const table = signal<ReadonlyMap<string, CellState>>(new Map())
+export const tableRuns = signal(false)
+
+let abort = new AbortController()
+
+export function cellKey({ version, size }: TableCell): string {
+  return JSON.stringify([version, size])
+}
+
+/** Fills the table for the garment and pattern as told now, the chosen cell and its neighbours first. */
+export async function fillTable(): Promise<void> {
+  stopTable()
+  const making = pattern.peek()
+  if (!making) return
+  abort = new AbortController()
+  const { signal: stop } = abort
+  table.value = new Map()
+  tableRuns.value = true
+  try {
+    for (const cell of tableOrder(making, draft.peek())) await fillCell(cell, stop)
+  } catch (reason) {
+    if (!isAbort(reason)) throw reason
+  } finally {
+    if (!stop.aborted) tableRuns.value = false
+  }
+}
+
+export function stopTable(): void {
+  abort.abort()
+  tableRuns.value = false
+  drop(
+    ...[...table.value].filter(([, cell]) => 'state' in cell && cell.state === 'running').map(([key]) => key),
+  )
+}
+
+async function fillCell(cell: TableCell, stop: AbortSignal): Promise<void> {
+  stop.throwIfAborted()
+  const key = cellKey(cell)
+  const asked = queryOf({ ...draft.peek(), ...cell }, pattern.peek(), kind.peek(), settings.peek().clearance)
+  if (!asked.ask) return set(key, { state: 'failed' })
+  if (asked.ifStretch) return set(key, { state: 'stretch' })
+  const known = knownAnswer(asked.question)
+  if (known) return set(key, known)
+  set(key, { state: 'running' })
+  try {
+    const result = await answerTo(asked.question, stop, { seed: 1, seconds: SECONDS_A_CELL })
+    set(key, result.ok ? result.value : { state: 'failed' })
+  } catch (reason) {
+    if (isAbort(reason)) throw reason
+    set(key, { state: 'failed' })
+  }
+}
+
+function set(key: string, cell: CellState): void {
+  table.value = new Map(table.value).set(key, cell)
+}
+
+/** Takes cells out again. */
+function drop(...keys: readonly string[]): void {
+  const left = new Map(table.value)
+  for (const key of keys) left.delete(key)
+  table.value = left
+}

@@ -1,0 +1,90 @@
+import type { KindId } from '../../../core/garments/kind.ts'
+
+interface MeasureWords {
+  readonly name: string
+  /** Where the tape goes, in a breath. */
+  readonly how: string
+}
+
+/** By kind, and then what they have in common. Measure, trait and panel ids are those of core/garments. */
+export const garments = {
+  kinds: {
+    't-shirt': 'T-shirt',
+    'tank-top': 'Tank top',
+    'long-sleeved-top': 'Long-sleeved top',
+    'button-shirt': 'Button shirt',
+    'straight-skirt': 'Straight skirt',
+    'flared-skirt': 'Flared skirt',
+    dress: 'Dress',
+    trousers: 'Trousers',
+    leggings: 'Leggings',
+    cloth: 'Remnant or cloth',
+    'free-outline': 'Another shape',
+  } satisfies Record<KindId, string>,
+  measures: {
+    chest: { name: 'Chest', how: 'From one underarm straight across to the other.' },
+    'hem-width': { name: 'Hem', how: 'Across the lower edge.' },
+    'body-length': { name: 'Length', how: 'From the shoulder beside the neck down to the hem.' },
+    'shoulder-width': { name: 'Shoulders', how: 'Across the back, from sleeve seam to sleeve seam.' },
+    'armhole-depth': {
+      name: 'Armhole',
+      how: 'From the shoulder beside the neck straight down to underarm level.',
+    },
+    'neck-depth': { name: 'Neck, how deep', how: 'From shoulder level down to the front neck edge.' },
+    'neck-width': { name: 'Neck, how wide', how: 'Across, between the two shoulder seams.' },
+    'strap-width': { name: 'Strap', how: 'Along the shoulder seam.' },
+    'sleeve-length': { name: 'Sleeve', how: 'From the shoulder seam to the sleeve’s edge.' },
+    'cuff-width': { name: 'Cuff', how: 'Across the end of the sleeve, laid flat.' },
+    'waist-width': { name: 'Waist', how: 'Across the waist, laid flat.' },
+    'hip-width': { name: 'Hips', how: 'Across at the widest place.' },
+    'skirt-length': { name: 'Skirt length', how: 'From the waist down to the hem.' },
+    'bodice-length': { name: 'Bodice length', how: 'From the shoulder beside the neck down to the waist.' },
+    'front-rise': { name: 'Front rise', how: 'From the crotch seam up to the top of the waist, in front.' },
+    inseam: { name: 'Inside leg', how: 'From the crotch seam down to the hem.' },
+    'thigh-width': { name: 'Thigh', how: 'Across one leg, just below the crotch.' },
+    'leg-opening': { name: 'Leg opening', how: 'Across the lower edge of one leg.' },
+    'cloth-width': { name: 'Width', how: 'From one long side to the other.' },
+    'cloth-length': { name: 'Length', how: 'Along the long side, the way the threads or loops run.' },
+  } as Readonly<Record<string, MeasureWords>>,
+  traits: {
+    'side-seams': {
+      name: 'It has side seams',
+      hint: 'Without them it is a tube and opens into one wide piece.',
+    },
+    'back-seam': { name: 'It has a seam down the middle of the back' },
+    'chest-pocket': { name: 'It has a chest pocket' },
+    darts: { name: 'It has darts at the waist' },
+    'deep-neck': { name: 'The neck is cut deep' },
+    'elastic-waist': { name: 'Elastic at the waist' },
+    gathered: { name: 'Gathered at the waist', hint: 'Then it opens out wider than it lies.' },
+    hemmed: { name: 'The ends are hemmed' },
+    pockets: { name: 'It has pockets' },
+    'rib-bands': { name: 'Ribbed bands at hem and cuffs' },
+    selvedges: { name: 'The long sides are woven edges', hint: 'They do not fray.' },
+    sleeves: { name: 'It has sleeves' },
+    'waist-seam': { name: 'A seam joins top and skirt' },
+    waistband: { name: 'It has a waistband' },
+    yoke: { name: 'The back has a yoke', hint: 'A seam across below the shoulders.' },
+    zip: { name: 'It has a zip' },
+  } as Readonly<Record<string, { readonly name: string; readonly hint?: string }>>,
+  panels: {
+    front: 'Front',
+    back: 'Back',
+    body: 'Body',
+    'front-left': 'Left front',
+    'front-right': 'Right front',
+    'back-left': 'Left back',
+    'back-right': 'Right back',
+    'bodice-front': 'Bodice front',
+    'bodice-back': 'Bodice back',
+    'skirt-front': 'Skirt front',
+    'skirt-back': 'Skirt back',
+    'sleeve-left': 'Left sleeve',
+    'sleeve-right': 'Right sleeve',
+    'leg-left': 'Left leg',
+    'leg-right': 'Right leg',
+    yoke: 'Yoke',
+    cloth: 'Cloth',
+    outline: 'Your outline',
+  } as Readonly<Record<string, string>>,
+} as const

@@ -1,0 +1,15 @@
+export const parts = {
+  less: (label: string) => `${label}: less`,
+  more: (label: string) => `${label}: more`,
+  close: 'Close',
+  mm: 'mm',
+  cm: 'cm',
+  inch: 'in',
+  percent: '%',
+  lengthWrong: (example: string) => `Not a length. Type it like ${example}.`,
+  lengthRange: (least: string, most: string) => `Most lie between ${least} and ${most}. Worth a second look.`,
+  lengthLess: (limit: string, other: string) => `Must be less than “${other}”, which is ${limit}.`,
+  lengthNone: 'A length must be more than nothing.',
+  numberWrong: (least: string, most: string) => `Type a figure from ${least} to ${most}.`,
+  fractions: 'Fractions of an inch',
+} as const

@@ -1,0 +1,32 @@
+export const shell = {
+  appName: 'Cutworth',
+  skip: 'Skip to the content',
+  places: 'Places',
+  check: 'Check',
+  stash: 'Stash',
+  patterns: 'Patterns',
+  settings: 'Settings',
+  back: 'Back',
+  offline: 'No network. Everything here still works.',
+  update: 'A newer Cutworth is ready.',
+  updateNow: 'Use it now',
+  later: 'Later',
+  loading: 'Getting this ready …',
+  loadFailed: 'This part could not be loaded. Check the network and try again.',
+  retry: 'Try again',
+  nowhere: 'There is nothing at this address.',
+  toStart: 'Go to Check',
+} as const
+
+/** Cautions by id, as patterns name them, and those of the check itself. */
+export const cautions: Readonly<Record<string, string>> = {
+  'child-cords':
+    'Cords and ties on children’s clothes can catch and choke. Leave them off at neck and hood; keep to the rules where you live, and ask someone qualified if in doubt.',
+  'small-parts':
+    'Studs and buttons can come off and choke a small child. Keep to the rules where you live, and ask someone qualified if in doubt.',
+  'sleepwear-flame':
+    'Children’s sleepwear must meet rules on burning. Re-cut cloth does not by itself; keep to the rules where you live.',
+  unwashed:
+    'Second-hand: feel pockets and seams for pins, and wash it before you cut. It may shrink in that wash.',
+  blades: 'Cut away from your hand, close the cutter, count the pins back in, switch the iron off.',
+}

@@ -1,0 +1,63 @@
+import { type LengthStyle, type Rounding, writeLength } from '../../core/base/length.ts'
+import type { Mm, Percent } from '../../core/base/units.ts'
+import type { Settings } from '../../storage/stores/settings.ts'
+import { words } from './words.ts'
+
+/** How she wants lengths written. */
+export type Units = Pick<Settings, 'units' | 'inchFraction'>
+
+/** Numbers as the browser's language writes them. */
+const locale = typeof navigator === 'undefined' ? 'en' : navigator.language
+const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false })
+const list = new Intl.ListFormat(locale, { type: 'conjunction' })
+const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) => value === ',') ? ',' : '.'
+
+/** To one decimal, in the browser's own digits and decimal sign. */
+export function writeNumber(value: number): string {
+  return plain.format(value)
+}
+
+/** Decimal comma and point both count; null when it is no number. */
+export function readNumber(text: string): number | null {
+  const value = Number(text.trim().replace(',', '.'))
+  return text.trim() === '' || !Number.isFinite(value) ? null : value
+}
+
+export function writePercent(value: Percent): string {
+  return `${writeNumber(value)} ${words.parts.percent}`
+}
+
+/** A length without its unit, as it stands in a field. A whole number of cm drops its decimal. */
+export function writeBare(mm: Mm, units: Units, rounding: Rounding = 'nearest'): string {
+  return writeLength(mm, styleOf(units, rounding)).replace(/[.,]0$/, '')
+}
+
+/** A length with its unit. Spare cloth and the like round down, so that nothing is promised that is not there. */
+export function writeWithUnit(mm: Mm, units: Units, rounding: Rounding = 'nearest'): string {
+  return `${writeBare(mm, units, rounding)} ${unitName(units)}`
+}
+
+export function unitName({ units }: Units): string {
+  return units === 'cm' ? words.parts.cm : words.parts.inch
+}
+
+/** Above this a metric length is written in cm. */
+const MOST_IN_MM: Mm = 20
+
+/** A small length such as spare cloth, rounded down: metric ones in mm, where a sewist thinks of seams. */
+export function writeSmall(mm: Mm, units: Units): string {
+  if (units.units === 'cm' && mm < MOST_IN_MM)
+    return `${writeNumber(Math.floor(mm + 1e-6))} ${words.parts.mm}`
+  return writeWithUnit(mm, units, 'down')
+}
+
+/** “a, b and c” in the browser's language. */
+export function writeList(items: readonly string[]): string {
+  return list.format(items)
+}
+
+function styleOf({ units, inchFraction }: Units, rounding: Rounding): LengthStyle {
+  return units === 'cm'
+    ? { unit: 'cm', decimalSign, rounding }
+    : { unit: 'in', denominator: inchFraction, rounding }
+}
