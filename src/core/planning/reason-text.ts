@@ -61,7 +61,7 @@ function groupText(names: readonly string[], { copies = 0, most }: Figures): str
   const what = names.length === 1 ? `${copies} of ${listed(names)}` : listed(names)
   if (most !== undefined && most > 0)
     return `At most ${most} of the ${copies} copies of ${listed(names)} find room together.`
-  return `There is no way to place ${what} together, though each would fit alone.`
+  return `There is no way to place ${what} together.`
 }
 
 /** Figures for reading: at most one digit after the point. */

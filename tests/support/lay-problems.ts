@@ -1,0 +1,58 @@
+import { NO_DEADLINE } from '../../src/core/base/deadline.ts'
+import type { Polygon } from '../../src/core/geometry/index.ts'
+import type { SolveControl } from '../../src/core/planning/check.ts'
+import type { LayPanel, LayPiece, LayProblem } from '../../src/core/planning/lay-problem.ts'
+
+/** Builders of lay problems for tests: every field has the default of the file format. */
+
+export function rectangle(width: number, height: number, x = 0, y = 0): Polygon {
+  return [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ]
+}
+
+export function panel(outline: Polygon, more: Partial<LayPanel> = {}): LayPanel {
+  return { id: 'panel', outline, flaws: [], stretch: null, surface: 'plain', faces: 1, cloth: null, ...more }
+}
+
+export function piece(outline: Polygon, more: Partial<LayPiece> = {}): LayPiece {
+  return {
+    id: 'piece',
+    count: 1,
+    outline,
+    mirror: 'none',
+    grain: 'along',
+    turns: null,
+    tilt: 0,
+    needs: { across: 0, along: 0 },
+    surface: 'as-panel',
+    cloth: null,
+    optional: false,
+    ...more,
+  }
+}
+
+export function layProblem(
+  panels: readonly LayPanel[],
+  pieces: readonly LayPiece[],
+  clearance = 0,
+): LayProblem {
+  return { name: '', clearance, seconds: 10, panels, pieces }
+}
+
+/** A search that may take so many seconds. */
+export function within(seconds: number, seed = 1): SolveControl {
+  const clock = () => performance.now()
+  const end = clock() + 1000 * seconds
+  return {
+    seed,
+    clock,
+    deadline: { passed: () => clock() >= end, left: () => Math.max(0, end - clock()) },
+  }
+}
+
+/** A search with no end but its own. */
+export const unhurried: SolveControl = { seed: 1, clock: () => 0, deadline: NO_DEADLINE }
