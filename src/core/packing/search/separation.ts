@@ -20,6 +20,8 @@ export class Separation {
   private readonly weights: Float64Array
   /** Penetration depth of every pair of members as it lies now. */
   private readonly depths: Float64Array
+  /** What a millimetre of depth costs for each pair, before weights. */
+  private readonly scale: Float64Array
   private readonly mover: Mover
 
   constructor(
@@ -34,6 +36,7 @@ export class Separation {
     this.y = Float64Array.from(spots, (spot) => spot.y)
     this.weights = new Float64Array(this.size * this.size).fill(1)
     this.depths = new Float64Array(this.size * this.size)
+    this.scale = pairScales(this.members.map((c) => (model.copies[c] as Copy).kind.area))
     this.mover = new Mover(this, random)
     for (let i = 0; i < this.size; i++) this.measure(i)
   }
@@ -47,7 +50,7 @@ export class Separation {
   }
 
   weightOf(i: number, j: number): number {
-    return this.weights[i * this.size + j] as number
+    return (this.weights[i * this.size + j] as number) * (this.scale[i * this.size + j] as number)
   }
 
   /** Penetration depth of two members as they lie, mm; 0 if they keep clear of each other. */
@@ -55,11 +58,12 @@ export class Separation {
     return this.depths[i * this.size + j] as number
   }
 
-  /** Sum of all penetration depths, mm. */
+  /** What all overlaps cost, without weights; 0 if nothing overlaps. */
   get overlap(): number {
+    const { size, depths, scale } = this
     let sum = 0
-    for (let i = 0; i < this.size; i++)
-      for (let j = 0; j < i; j++) sum += this.depths[i * this.size + j] as number
+    for (let i = 0; i < size; i++)
+      for (let k = i * size; k < i * size + i; k++) sum += (depths[k] as number) * (scale[k] as number)
     return sum
   }
 
@@ -153,6 +157,16 @@ export class Separation {
     })
     return layout
   }
+}
+
+/**
+ * The geometric mean of the square roots of both areas, relative to the mean area (Gardeyn, Vanden Berghe and
+ * Wauters 2025): a millimetre into a big item is harder to repair than one into a small one.
+ */
+function pairScales(areas: readonly number[]): Float64Array {
+  const mean = areas.reduce((sum, area) => sum + area, 0) / areas.length
+  const factors = areas.map((area) => (area / mean) ** SEPARATE.areaPower)
+  return Float64Array.from(factors.flatMap((a) => factors.map((b) => a * b)))
 }
 
 export interface SavedSeparation {
