@@ -31,7 +31,7 @@ interface Turn {
  * The cut line's points where it passes from one edge to the next.
  * - Outward corner: the two cut lines meet in a mitre, squared off when too sharp. When the corner is so flat that the
  *   mitre would eat into the wider allowance, the cut line steps out squarely from the corner instead.
- * - Inward corner: the two cut lines meet. When an edge is too short for that, the points run through the corner
+ * - Inward corner: the two cut lines meet. When the corner is too sharp or an edge too short for that, the points run through the corner
  *   itself, which leaves loops that wind positively; whoever calls must clean them.
  */
 export function cornerPoints(before: Side, after: Side): readonly Point[] {
@@ -46,8 +46,9 @@ export function cornerPoints(before: Side, after: Side): readonly Point[] {
     if (past2 > 0) return [moved(turn.at, turn.out2, reach1 / cos), end2(turn)]
     return mitre(turn, past1)
   }
-  const fits = past1 <= 0 && past2 >= 0 && -past1 <= lengthOf(before) / 2 && past2 <= lengthOf(after) / 2
-  return fits ? [moved(end1(turn), turn.along1, past1)] : [end1(turn), turn.at, end2(turn)]
+  const meet =
+    past1 <= 0 && past2 >= 0 && overlapsWithin(turn, -past1, lengthOf(before), past2, lengthOf(after))
+  return meet ? [moved(end1(turn), turn.along1, past1)] : [end1(turn), turn.at, end2(turn)]
 }
 
 function turnBetween(before: Side, after: Side): Turn {
@@ -64,6 +65,20 @@ function turnBetween(before: Side, after: Side): Turn {
     sin: along1[0] * along2[1] - along1[1] * along2[0],
     cos: dot(along1, along2),
   }
+}
+
+/**
+ * Whether what the two allowances share at an inward corner (the corner, both square ends, the meeting point) lies in the
+ * allowances of both edges. Only then may it be passed by: it stays covered, whatever happens at the edges' other ends.
+ */
+function overlapsWithin(
+  { sin, cos, reach1, reach2 }: Turn,
+  back1: Mm,
+  length1: Mm,
+  ahead2: Mm,
+  length2: Mm,
+): boolean {
+  return cos >= 0 && Math.max(back1, -reach2 * sin) <= length1 && Math.max(ahead2, -reach1 * sin) <= length2
 }
 
 function mitre(turn: Turn, past1: Mm): readonly Point[] {

@@ -65,7 +65,11 @@ function offsetsRight([a, b, c, d]: Cubic): readonly [Mm, Mm] {
 }
 
 /** The curve in equal parameter steps, or null at the first part that will not do. */
-function splitEvenly(curve: Cubic, chords: number, willDo: (part: Cubic) => boolean): readonly Cubic[] | null {
+function splitEvenly(
+  curve: Cubic,
+  chords: number,
+  willDo: (part: Cubic) => boolean,
+): readonly Cubic[] | null {
   const parts: Cubic[] = []
   for (let k = 0; k < chords; k++) {
     const part = between(curve, k / chords, (k + 1) / chords)

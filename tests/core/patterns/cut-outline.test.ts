@@ -185,6 +185,29 @@ describe('cutOutline of straight edges', () => {
     )
   })
 
+  it('keeps a wide allowance whole where it sticks out past the short edge at an inward corner', () => {
+    // The 27 mm beside the long edge start 0.4 mm outside the 28 mm beside the short one.
+    const cut = cutOutline(
+      outline([
+        { at: [0, 30], allowance: 0 },
+        { at: [-26, 15], allowance: 28 },
+        { at: [-30, 0], allowance: 27 },
+        { at: [-104, -60], allowance: 0 },
+        { at: [0, -30], allowance: 0 },
+        { at: [30, 0], allowance: 0 },
+      ]),
+    )
+    const length = Math.hypot(74, 60)
+    const out: Point = [(-60 / length) * 27, (74 / length) * 27]
+    const band: Polygon = [
+      [-30, 0],
+      [-30 + out[0], out[1]],
+      [-104 + out[0], -60 + out[1]],
+      [-104, -60],
+    ]
+    expect(outside(band, cut)).toBeLessThan(0.05)
+  })
+
   it('is simple and covers every edge with its allowance, whatever the shape', () => {
     fc.assert(
       fc.property(
