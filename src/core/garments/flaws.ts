@@ -1,14 +1,12 @@
 import type { Mm } from '../base/units.ts'
 import type { Point, Polygon } from '../geometry/types.ts'
+import { discAround } from './disc.ts'
 import { draftsOf } from './drafts-of.ts'
 import type { FlawShape, Garment, MarkedFlaw } from './garment.ts'
 import { DRAWN_PANEL } from './kinds/free-outline.ts'
 import { kindOf } from './kinds.ts'
 import { sewn } from './opening/sewn.ts'
 import { startingMeasures } from './starting.ts'
-
-/** Corners of the polygon that stands for a circle: it covers the circle and at most 2 % more radius. */
-const ROUND_CORNERS = 16
 
 /** Areas of a panel that no piece may use: what came with the garment, then what the user marked. They may overlap. */
 export function flawOutlines(garment: Garment, panelId: string): readonly Polygon[] {
@@ -35,21 +33,12 @@ function panelIds({ kind, traits }: Garment): readonly string[] {
 export function shapeOutlines(shape: FlawShape): readonly Polygon[] {
   switch (shape.form) {
     case 'round':
-      return shape.radius > 0 ? [disc(shape.centre, shape.radius)] : []
+      return shape.radius > 0 ? [discAround(shape.centre, shape.radius)] : []
     case 'box':
       return box(shape.from, shape.to)
     case 'line':
       return shape.width > 0 ? stroke(shape.points, shape.width / 2) : []
   }
-}
-
-/** The regular polygon whose sides touch the circle from outside. */
-function disc([x, y]: Point, radius: Mm): Polygon {
-  const reach = radius / Math.cos(Math.PI / ROUND_CORNERS)
-  return Array.from({ length: ROUND_CORNERS }, (_, k): Point => {
-    const angle = (2 * Math.PI * k) / ROUND_CORNERS
-    return [x + reach * Math.cos(angle), y + reach * Math.sin(angle)]
-  })
 }
 
 function box(from: Point, to: Point): readonly Polygon[] {
@@ -82,5 +71,5 @@ function stroke(points: readonly Point[], half: Mm): readonly Polygon[] {
       ] satisfies Polygon,
     ]
   })
-  return [...points.map((point) => disc(point, half)), ...parts]
+  return [...points.map((point) => discAround(point, half)), ...parts]
 }

@@ -47,9 +47,9 @@ export function underarm(f: TopFigures): Point {
   return [f.chest / 2, f.length - f.armhole]
 }
 
-/** Straight from underarm to shoulder tip: what a sleeve's cap is sewn to. */
+/** Straight from underarm to shoulder tip: what a sleeve's cap is sewn to. A dropped shoulder counts as upright. */
 export function armholeLine(f: TopFigures): Mm {
-  return Math.hypot((f.chest - f.shoulder) / 2, f.armhole - f.slope)
+  return Math.hypot(Math.max(0, f.chest - f.shoulder) / 2, f.armhole - f.slope)
 }
 
 /** From the underarm over armhole, shoulder and neckline to the top of the centre line. */
@@ -79,7 +79,8 @@ export function topHalf(
 
 /**
  * A knit without side seams, opened along one side: the front's cloth on the left, the back's on the right, joined by
- * the fold at the other side. A tube is straight, so the narrower of chest and hem is its width.
+ * the fold at the other side. A tube is straight, so the narrower of chest and hem is its width, and its shoulders are no
+ * wider than leaves room for the armholes.
  */
 export function openedTube(
   id: string,
@@ -88,8 +89,9 @@ export function openedTube(
   bottom: (to: Point) => DraftEdge = hem,
 ): PanelDraft {
   const width = Math.min(front.chest, front.hem)
-  const upper = (f: TopFigures): readonly DraftEdge[] => {
-    const half: Path = { start: underarm({ ...f, chest: width }), edges: upperEdges({ ...f, chest: width }) }
+  const upper = (worn: TopFigures): readonly DraftEdge[] => {
+    const f = { ...worn, chest: width, shoulder: Math.min(worn.shoulder, width - 2 * ARMHOLE_SCOOP) }
+    const half: Path = { start: underarm(f), edges: upperEdges(f) }
     return [...half.edges, ...turnedOver(half).edges]
   }
   const edges = [

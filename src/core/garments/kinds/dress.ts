@@ -18,8 +18,8 @@ import type { BuiltInFlaw, GarmentKind, Measures, Traits } from '../kind.ts'
 import { ZIP_WIDTH } from '../losses.ts'
 import { chest, hemWidth, read, shoulderWidth, waistWidth } from './measures.ts'
 
-/** Armhole of chest, neck of shoulder, depth of neck: common practice. */
-const ARMHOLE_OF_CHEST = 0.46
+/** Armhole of bodice length, neck of shoulder, depth of neck: common practice, the armhole rather too deep. */
+const ARMHOLE_OF_BODICE = 0.58
 const NECK_OF_SHOULDER = 0.45
 const ROUND_NECK = 0.5
 const DEEP_NECK = 1.2
@@ -120,11 +120,10 @@ function waistPoint(measures: Measures): Point {
   return [read(measures, 'waist-width') / 2, skirtLength(measures)]
 }
 
-/** The armhole is derived from the chest, but never reaches down to the waist. */
 function frontOf(measures: Measures, traits: Traits): TopFigures {
   const shoulder = read(measures, 'shoulder-width')
   const neckWidth = shoulder * NECK_OF_SHOULDER
-  const armhole = Math.min(read(measures, 'chest') * ARMHOLE_OF_CHEST, read(measures, 'bodice-length') * 0.75)
+  const armhole = read(measures, 'bodice-length') * ARMHOLE_OF_BODICE
   return {
     chest: read(measures, 'chest'),
     hem: read(measures, 'hem-width'),

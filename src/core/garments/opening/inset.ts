@@ -1,7 +1,9 @@
 import type { Mm } from '../../base/units.ts'
-import { ringsDifference } from '../../geometry/clipper.ts'
+import { ringsDifference, ringsOffset } from '../../geometry/clipper.ts'
 import { polygonArea, polygonCounterClockwise } from '../../geometry/polygon.ts'
+import { polygonIsSimple } from '../../geometry/simple.ts'
 import type { Point, Polygon } from '../../geometry/types.ts'
+import { discAround } from '../disc.ts'
 
 /** An edge of a counter-clockwise polygon and the strip to lose beside it, on the inside. */
 export interface LosingEdge {
@@ -16,7 +18,7 @@ export interface Inset {
   readonly sources: readonly number[]
 }
 
-/** A corner's strip ends where the two cuts meet, unless that is farther off than this many times the wider strip. */
+/** A corner's strip ends where the two cuts meet, unless that is farther off than this many times the wider strip: then it is round. */
 const MITRE_LIMIT = 4
 
 /** Less is no panel, mm²: two postage stamps. */
@@ -42,22 +44,27 @@ export function inset(edges: readonly LosingEdge[]): Inset | null {
 export function remainder(outline: Polygon, edges: readonly LosingEdge[]): readonly Polygon[] {
   const strips = edges.flatMap((edge, k) => {
     if (edge.loss === 0 && (edges[(k + 1) % edges.length] as LosingEdge).loss === 0) return []
-    return [strip(edge), corner(edge, edges[(k + 1) % edges.length] as LosingEdge)]
+    return [strip(edge), ...corner(edge, edges[(k + 1) % edges.length] as LosingEdge)]
   })
   const solid = strips.filter((ring) => polygonArea(ring) !== 0).map(polygonCounterClockwise)
   if (solid.length === 0) return [outline]
-  return ringsDifference([outline], solid).map(withoutIdlePoints)
+  return ringsDifference([outline], solid).map(withoutIdlePoints).flatMap(apart)
+}
+
+/** A ring that touches itself is parted there by a hair. */
+function apart(ring: Polygon): readonly Polygon[] {
+  return polygonIsSimple(ring) ? [ring] : ringsOffset([ring], -IDLE, 'mitre').filter(polygonIsSimple)
 }
 
 /** Off the line by no more than the library's rounding, mm. */
 const IDLE: Mm = 0.001
 
-/** Strips of one edge meet in points that the library rounds; they neither turn nor matter. */
+/** Strips of one edge meet in points that the library rounds; they neither turn nor matter. Of two equal points one stays. */
 function withoutIdlePoints(ring: Polygon): Polygon {
   const kept: Point[] = []
   for (const [k, point] of ring.entries()) {
     const before = kept.at(-1) ?? (ring.at(-1) as Point)
-    const after = ring[(k + 1) % ring.length] as Point
+    const after = (k + 1 < ring.length ? ring[k + 1] : kept[0]) as Point
     if (distanceToSegment(point, before, after) > IDLE) kept.push(point)
   }
   return kept
@@ -69,8 +76,12 @@ function strip({ from, to, loss }: LosingEdge): Polygon {
   return [from, to, [to[0] + nx * loss, to[1] + ny * loss], [from[0] + nx * loss, from[1] + ny * loss]]
 }
 
-/** The kite between the ends of two neighbouring strips and the point where the two cuts meet. */
-function corner(before: LosingEdge, after: LosingEdge): Polygon {
+/**
+ * What is lost between the ends of two neighbouring strips: two triangles up to the point where the two cuts meet (one
+ * kite would cross itself where one strip is much wider), or a disc if they meet far off or one edge is shorter than the
+ * other's strip is wide, so that more than the neighbour lies within it.
+ */
+function corner(before: LosingEdge, after: LosingEdge): readonly Polygon[] {
   const [n1, n2] = [inward(before), inward(after)]
   const at = after.from
   const end1: Point = [at[0] + n1[0] * before.loss, at[1] + n1[1] * before.loss]
@@ -79,9 +90,16 @@ function corner(before: LosingEdge, after: LosingEdge): Polygon {
   // The meeting point m solves m·n1 = loss1 and m·n2 = loss2, counted from the corner.
   const mx = (before.loss * n2[1] - after.loss * n1[1]) / sine
   const my = (after.loss * n1[0] - before.loss * n2[0]) / sine
-  const far = MITRE_LIMIT * Math.max(before.loss, after.loss)
-  const meets = Math.abs(sine) > 1e-9 && Math.hypot(mx, my) <= far
-  return meets ? [at, end1, [at[0] + mx, at[1] + my], end2] : [at, end1, end2]
+  const widest = Math.max(before.loss, after.loss)
+  const meets = Math.abs(sine) > 1e-9 && Math.hypot(mx, my) <= MITRE_LIMIT * widest
+  const short = lengthOf(before) < after.loss || lengthOf(after) < before.loss
+  const disc = short || !meets ? [discAround(at, widest)] : []
+  const meeting: Point = [at[0] + mx, at[1] + my]
+  const kite: readonly Polygon[] = [
+    [at, end1, meeting],
+    [at, meeting, end2],
+  ]
+  return meets ? [...kite, ...disc] : disc
 }
 
 /** The edge whose cut this edge runs along: the cut nearest to its middle. */
@@ -101,9 +119,14 @@ function sourceOf(from: Point, to: Point, edges: readonly LosingEdge[]): number 
 }
 
 /** Unit normal to the left of the edge. */
-function inward({ from, to }: LosingEdge): Point {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1])
+function inward(edge: LosingEdge): Point {
+  const { from, to } = edge
+  const length = lengthOf(edge)
   return [-(to[1] - from[1]) / length, (to[0] - from[0]) / length]
+}
+
+function lengthOf({ from, to }: LosingEdge): Mm {
+  return Math.hypot(to[0] - from[0], to[1] - from[1])
 }
 
 function distanceToSegment(p: Point, a: Point, b: Point): Mm {
