@@ -1,5 +1,5 @@
 import type { Mm } from '../base/units.ts'
-import type { EdgeWas, Opening } from './kind.ts'
+import type { EdgeWas } from './kind.ts'
 
 /**
  * What parts of a garment cost, mm. All common practice, without a source: garments differ, and the
@@ -53,9 +53,4 @@ export function lossWhenCut(was: EdgeWas, depth: Mm): Mm {
     case 'raw':
       return 0
   }
-}
-
-/** Depth that comes back beyond this edge. Only unpicking unfolds a hem. */
-export function givenBack(was: EdgeWas, depth: Mm, opening: Opening): Mm {
-  return opening === 'unpicked' && was === 'hem' ? depth : 0
 }
