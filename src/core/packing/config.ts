@@ -89,3 +89,18 @@ export const SPARE = {
   precision: 0.5,
   effort: { rounds: 6, runs: 1 },
 }
+
+/** Depth-first search for lays without gaps. */
+export const JIGSAW = {
+  mostCopies: 40,
+  /** A problem is a jigsaw if its free area is less than this share of its smallest item. */
+  tightness: 0.1,
+  /** Positions may be off by this much, mm, before overlap minimisation makes them exact. */
+  tolerance: 0.4,
+  /** Covers take this much more than themselves from the free space, mm. */
+  margin: 0.01,
+  /** Areas are known to within this, mm²: margins along the edges of some items. */
+  areaDoubt: 60,
+  /** Nodes of the first search; every further one may visit twice as many. */
+  nodes: 4000,
+}
