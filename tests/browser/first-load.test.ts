@@ -8,7 +8,7 @@ const MOST_KB = 80
 
 /** Size of a script of the app as a host that compresses would send it. */
 function gzippedKb(url: string): number {
-  const file = join(inject('appFolder'), new URL(url).pathname)
+  const file = join(inject('appFolder'), url.slice(inject('appUrl').length))
   return gzipSync(readFileSync(file), { level: 9 }).length / 1024
 }
 

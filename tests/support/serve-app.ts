@@ -28,21 +28,25 @@ const FLAGS = [
   '--disable-sync',
 ]
 
+/** The app is served from a folder that is not the host's root, as static hosts do: it must not mind. */
+const SUBFOLDER = 'any-folder'
+
 /** Builds the app into a folder of its own, serves it on a free port, starts Chromium; clears all away at the end. */
 export default async function serveApp(project: TestProject): Promise<() => Promise<void>> {
-  const outDir = await mkdtemp(join(tmpdir(), 'cutworth-dist-'))
-  buildInto(outDir)
-  const server = await preview({ build: { outDir }, preview: { port: 0, strictPort: false } })
+  const served = await mkdtemp(join(tmpdir(), 'cutworth-dist-'))
+  const appFolder = join(served, SUBFOLDER)
+  buildInto(appFolder)
+  const server = await preview({ build: { outDir: served }, preview: { port: 0, strictPort: false } })
   const address = server.httpServer.address()
   if (address === null || typeof address === 'string') throw new Error('the preview server has no port')
   const browser = await startBrowser()
-  project.provide('appUrl', `http://localhost:${address.port}/`)
-  project.provide('appFolder', outDir)
+  project.provide('appUrl', `http://localhost:${address.port}/${SUBFOLDER}/`)
+  project.provide('appFolder', appFolder)
   project.provide('browserAddress', browser.wsEndpoint())
   return async () => {
     await browser.close()
     await server.close()
-    await rm(outDir, { recursive: true, force: true })
+    await rm(served, { recursive: true, force: true })
   }
 }
 
