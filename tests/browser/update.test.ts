@@ -36,22 +36,31 @@ function findUpdate(page: Page): Promise<void> {
 }
 
 describe('an update', () => {
-  it('waits, leaves the page alone, and takes over once the page is told to', async () => {
+  it('is offered, leaves the page alone, and takes over once it is taken', async () => {
+    const { page, complaints } = await phonePage()
+    await whenKept(page)
+    await mark(page)
+    publishUpdate()
+    await findUpdate(page)
+    const take = page.getByRole('button', { name: 'Use it now' })
+    await take.waitFor()
+    expect(await isMarked(page)).toBe(true)
+    await Promise.all([page.waitForEvent('load'), take.tap()])
+    await page.getByRole('heading', { level: 1 }).waitFor()
+    expect(await isMarked(page)).toBe(false)
+    expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting)).toBeNull()
+    expect(complaints).toEqual([])
+  })
+
+  it('that is put off is not taken', async () => {
     const { page } = await phonePage()
     await whenKept(page)
     await mark(page)
     publishUpdate()
     await findUpdate(page)
+    await page.getByRole('button', { name: 'Later' }).tap()
+    await page.getByText('A newer Cutworth is ready.').waitFor({ state: 'detached' })
+    expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting !== null)).toBe(true)
     expect(await isMarked(page)).toBe(true)
-    await page.evaluate(async () => {
-      const { waiting } = await navigator.serviceWorker.ready
-      const changed = new Promise((done) =>
-        navigator.serviceWorker.addEventListener('controllerchange', done),
-      )
-      waiting?.postMessage('anything else')
-      waiting?.postMessage('update now')
-      await changed
-    })
-    expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting)).toBeNull()
   })
 })
