@@ -111,13 +111,6 @@ describe('settings', () => {
     const store = await testStore()
     const odd = { units: 'furlong', inchFraction: 16, theme: 'dark', tapeDoubt: -4, later: true }
     await store.database.put('settings', odd as never, 'all')
-    expect(await readSettings(store)).toEqual({
-      units: 'cm',
-      inchFraction: 16,
-      theme: 'dark',
-      tapeDoubt: 8,
-      clearance: 0,
-      dotsPerMm: null,
-    })
+    expect(await readSettings(store)).toEqual({ ...DEFAULT_SETTINGS, inchFraction: 16, theme: 'dark' })
   })
 })
