@@ -20,7 +20,10 @@ export const SAME_SHAPE = 0.0005
 export const ANY_TURN = { alignments: 12, fan: 12 }
 
 /** What `solve` tries before it says that it found nothing, however long its deadline. */
-export const EFFORT = { rounds: 16, runs: 400 }
+export const EFFORT = { rounds: 16, runs: 200, disruptions: 4 }
+
+/** Slices of late proofs, some milliseconds each, after each slice of the search. */
+export const PROOF_SLICES = 16
 
 /** Constructive lays. */
 export const CONSTRUCT = {
@@ -76,8 +79,6 @@ export const STRIP = {
 /** Feasibility search: overlap minimisation from part-lays. */
 export const IMPROVE = {
   patience: { rounds: 60, strikes: 2 },
-  /** Swaps of large items tried on a lay that does not come apart. */
-  disruptions: 4,
 }
 
 /** Spare: bisection on the inset of all edges. */
@@ -85,9 +86,10 @@ export const SPARE = {
   /** Nobody measures cloth with more doubt than this, mm. */
   most: 64,
   firstStep: 2,
-  /** Tape measures are read to a millimetre. */
+  /** Tape measures are read to a millimetre; a large spare need not be known so well. */
   precision: 0.5,
-  effort: { rounds: 6, runs: 1 },
+  share: 0.05,
+  effort: { rounds: 4, runs: 1, disruptions: 0 },
 }
 
 /** Depth-first search for lays without gaps. */

@@ -7,7 +7,7 @@ import type { Polygon } from '../geometry/types.ts'
 import { SPARE } from './config.ts'
 import type { PackingProblem, Placement, Region } from './problem.ts'
 import { layoutPlacements, layoutServes } from './search/layout.ts'
-import { createEngine, createModel, type Engine } from './search/model.ts'
+import { createModel, type Engine, engineOf } from './search/model.ts'
 import { searchLayout } from './search/portfolio.ts'
 import { layoutFromPlacements } from './search/transfer.ts'
 
@@ -24,7 +24,7 @@ export interface SpareControl {
  * 0 if nothing more can be found, or `placements` leave out needed copies. Never more than `SPARE.most`.
  */
 export function spare(problem: PackingProblem, placements: readonly Placement[], control: SpareControl): Mm {
-  const engine = createEngine(problem.clearance)
+  const engine = engineOf(problem)
   const needed = problem.items.reduce(
     (sum, item) => sum + (item.optional ? 0 : item.copies * Math.abs(polygonArea(item.outline))),
     0,
@@ -33,7 +33,7 @@ export function spare(problem: PackingProblem, placements: readonly Placement[],
   let high = SPARE.most
   let known = placements
   let step = SPARE.firstStep
-  while (high - low > SPARE.precision && !control.deadline.passed()) {
+  while (high - low > Math.max(SPARE.precision, low * SPARE.share) && !control.deadline.passed()) {
     const inset = high === SPARE.most ? Math.min(high, low + step) : (low + high) / 2
     const found = packInset(insetProblem(problem, inset), needed, known, engine, control)
     if (found) {
@@ -95,8 +95,11 @@ function packInset(
     model,
     known.map((placement) => ({ ...placement, region: from.indexOf(placement.region) })),
   )
-  const random = seededRandom(control.seed)
-  const layout = searchLayout(model, SPARE.effort, { random, deadline: control.deadline, warmStart })
+  const layout = searchLayout(model, SPARE.effort, {
+    random: seededRandom(control.seed),
+    deadline: control.deadline,
+    warmStart,
+  })
   if (!layoutServes(model, layout)) return null
   return layoutPlacements(model, layout).map((placement) => ({
     ...placement,

@@ -3,8 +3,9 @@ import type { Random } from '../../base/random.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
 import { CONSTRUCT } from '../config.ts'
 import { byChance, bySize, constructLayout, type Recipe } from './construct.ts'
+import type { ItemClass } from './item-class.ts'
 import { type Layout, layoutServes, layoutWorth } from './layout.ts'
-import type { Copy, ItemClass, Model } from './model.ts'
+import type { Copy, Model } from './model.ts'
 import { RULES, type Rule } from './rules.ts'
 
 /** Size by which items are ordered, largest first. */

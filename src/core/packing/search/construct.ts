@@ -3,7 +3,8 @@ import { polygonBox } from '../../geometry/polygon.ts'
 import type { Box } from '../../geometry/types.ts'
 import { FreeSpace } from './free-space.ts'
 import type { Layout, Spot } from './layout.ts'
-import type { Model, Option } from './model.ts'
+import type { Model } from './model.ts'
+import type { Option } from './option.ts'
 import type { Rule } from './rules.ts'
 
 /** How one constructive lay is made. */
@@ -51,7 +52,7 @@ function bestSpot(
   let least = Number.POSITIVE_INFINITY
   for (const region of recipe.regions) {
     const regionBox = polygonBox(model.problem.regions[region]?.outline ?? [])
-    for (const option of model.copies[c]?.kind.options ?? []) {
+    for (const option of model.copies[c]?.kind.allowed ?? []) {
       if (option.region !== region) continue
       for (const ring of free.of(option)) {
         for (const [x, y] of ring) {

@@ -1,6 +1,6 @@
 import type { Random } from '../../base/random.ts'
 import { STRIP } from '../config.ts'
-import type { Option } from './model.ts'
+import type { Option } from './option.ts'
 import type { Separation } from './separation.ts'
 
 /** Members that are the biggest making up most of the area, biggest first. */

@@ -4,7 +4,7 @@ import type { Polygon, Rings } from '../../geometry/types.ts'
 import type { NoFitTable } from '../engine/no-fit-table.ts'
 import type { Shape } from '../engine/shapes.ts'
 import type { Spot } from './layout.ts'
-import type { Option } from './model.ts'
+import type { Option } from './option.ts'
 
 interface Known {
   rings: Rings

@@ -4,7 +4,8 @@ import { IMPROVE } from '../config.ts'
 import { separate } from './attempt.ts'
 import { swapLarge } from './disrupt.ts'
 import type { Layout, Spot } from './layout.ts'
-import type { Model, Option } from './model.ts'
+import type { Model } from './model.ts'
+import type { Option } from './option.ts'
 import { filledUp, withoutOverlaps } from './part-lay.ts'
 import { Separation } from './separation.ts'
 
@@ -13,10 +14,16 @@ import { Separation } from './separation.ts'
  * pushed apart. Gives a lay without overlaps that holds all needed copies if it finds one, else what is left of
  * the attempt when overlapping items go.
  */
-export function improveOnce(model: Model, start: Layout, random: Random, deadline: Deadline): Layout {
+export function improveOnce(
+  model: Model,
+  start: Layout,
+  { disruptions }: { readonly disruptions: number },
+  random: Random,
+  deadline: Deadline,
+): Layout {
   const lay = overlappingLay(model, start, random)
   separate(lay, IMPROVE.patience, deadline)
-  for (let k = 0; k < IMPROVE.disruptions && lay.overlap > 0 && !deadline.passed(); k++) {
+  for (let k = 0; k < disruptions && lay.overlap > 0 && !deadline.passed(); k++) {
     swapLarge(lay, random)
     lay.resetWeights()
     separate(lay, IMPROVE.patience, deadline)

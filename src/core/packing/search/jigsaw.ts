@@ -7,8 +7,10 @@ import type { Point, Polygon, Rings } from '../../geometry/types.ts'
 import { JIGSAW } from '../config.ts'
 import { flatDepth, flatProject, type Nearest } from '../engine/flat-rings.ts'
 import { extremeCorner, GENERIC_DIRECTIONS } from './extreme.ts'
+import type { ItemClass } from './item-class.ts'
 import type { Layout, Spot } from './layout.ts'
-import type { ItemClass, Model, Option } from './model.ts'
+import type { Model } from './model.ts'
+import type { Option } from './option.ts'
 import { reachableSums, sumsReach } from './subset-sums.ts'
 
 /** A part of the free space in one piece. */

@@ -1,5 +1,6 @@
 import type { Placement } from '../problem.ts'
-import type { Copy, Model, Option } from './model.ts'
+import type { Copy, Model } from './model.ts'
+import type { Option } from './option.ts'
 
 /** Where one copy lies, or null. */
 export interface Spot {

@@ -9,8 +9,8 @@ import {
   flatProject,
   type Nearest,
 } from '../engine/flat-rings.ts'
-import type { Option } from './model.ts'
 import { type ContactLine, Neighbours } from './neighbours.ts'
+import type { Option } from './option.ts'
 import type { Separation } from './separation.ts'
 
 /** Most contact lines looked at in one spot. */

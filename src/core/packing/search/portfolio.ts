@@ -8,13 +8,15 @@ import { isJigsaw, solveJigsaw } from './jigsaw.ts'
 import { type Layout, layoutServes, layoutWorth } from './layout.ts'
 import type { Model } from './model.ts'
 import { filledUp, withoutOverlaps } from './part-lay.ts'
+import { transferred } from './transfer.ts'
 
 /** How much to try before giving up. */
 export interface Effort {
   /** Constructive lays before each run of overlap minimisation. */
   readonly rounds: number
-  /** Runs of overlap minimisation. */
+  /** Runs of overlap minimisation, each with so many swaps of large items when it is stuck. */
   readonly runs: number
+  readonly disruptions: number
 }
 
 export interface SearchControl {
@@ -23,28 +25,46 @@ export interface SearchControl {
   /** Called with every better lay. */
   readonly onBetter?: (layout: Layout) => void
   readonly warmStart?: Layout
+  /** The same problem with tilted turns too, made when exact ones have failed. */
+  readonly tilted?: () => Model
 }
 
-/** The best lay found: constructive lays first, then overlap minimisation from the best of them. */
-export function searchLayout(model: Model, effort: Effort, control: SearchControl): Layout {
+/**
+ * The best lay found: constructive lays first, then overlap minimisation from the best of them, again and again.
+ * In slices of some tens or hundreds of milliseconds, so that proofs can take turns with the search.
+ */
+export function* searchSlices(model: Model, effort: Effort, control: SearchControl): Generator<void, Layout> {
   const best = new Best(model, control)
   const { random, deadline, warmStart } = control
-  if (warmStart) {
-    const lay = overlappingLay(model, warmStart, random)
-    best.offer(filledUp(model, withoutOverlaps(lay)))
-  }
+  if (warmStart) best.offer(filledUp(model, withoutOverlaps(overlappingLay(model, warmStart, random))))
   const jigsaw = isJigsaw(model)
   for (let run = 0; run < effort.runs && !best.serves; run++) {
     const constructed = constructRounds(model, random, deadline, effort.rounds)
     best.offer(constructed)
+    yield
     if (best.serves || deadline.passed()) break
-    if (jigsaw) best.offer(jigsawLayout(model, run, control))
-    if (best.serves || deadline.passed()) break
+    if (jigsaw) {
+      best.offer(jigsawLayout(model, run, control))
+      yield
+      if (best.serves || deadline.passed()) break
+    }
     const start = run % 2 === 0 ? best.layout : constructed
-    best.offer(improveOnce(model, start, random, deadline))
+    const tilt = control.tilted !== undefined && run % 3 === 2
+    const held = tilt ? control.tilted() : model
+    best.offer(improveOnce(held, tilt ? transferred(held, start) : start, effort, random, deadline))
+    yield
     if (deadline.passed()) break
   }
   return best.layout
+}
+
+/** All slices in one go. */
+export function searchLayout(model: Model, effort: Effort, control: SearchControl): Layout {
+  const slices = searchSlices(model, effort, control)
+  for (;;) {
+    const { done, value } = slices.next()
+    if (done) return value
+  }
 }
 
 /** A lay without gaps made exact, or an empty lay. */

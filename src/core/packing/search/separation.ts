@@ -2,8 +2,9 @@ import { type Random, shuffle } from '../../base/random.ts'
 import { NO_OVERLAP, SEPARATE } from '../config.ts'
 import { flatDepth, flatProject } from '../engine/flat-rings.ts'
 import type { Layout, Spot } from './layout.ts'
-import type { Copy, Model, Option } from './model.ts'
+import type { Copy, Model } from './model.ts'
 import { Mover } from './mover.ts'
+import type { Option } from './option.ts'
 
 /**
  * A lay in which items may overlap, and the weights that guide it out of local minima (guided local search as in

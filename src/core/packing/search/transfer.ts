@@ -1,7 +1,8 @@
 import type { Deg } from '../../base/units.ts'
 import type { Placement } from '../problem.ts'
 import type { Layout, Spot } from './layout.ts'
-import type { Model, Option } from './model.ts'
+import type { Model } from './model.ts'
+import type { Option } from './option.ts'
 
 /** The option of a copy that is nearest to being held as asked, in the region if it has any there, else anywhere. */
 export function nearestOption(

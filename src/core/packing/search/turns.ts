@@ -35,9 +35,23 @@ export function anyTurns(item: Polygon, region: Polygon): Deg[] {
   return [...turns]
 }
 
-/** The single orientations that stand for a list of ways at first: exact turns, without their tilt. */
-export function orientationsOf(ways: readonly Way[], item: Polygon, region: Polygon): Orientation[] {
-  return ways.flatMap(({ turn, mirrored, tilt }) =>
-    tilt >= 180 ? anyTurns(item, region).map((t) => ({ turn: t, mirrored })) : [{ turn, mirrored }],
-  )
+/**
+ * Which turns stand for a range of them: the middle alone, or also its ends and half-way to them. Tilted turns
+ * multiply the no-fit polygons, so they wait until exact ones have failed.
+ */
+export type TurnChoice = 'exact' | 'tilted'
+
+/** The single orientations that stand for a list of ways. */
+export function orientationsOf(
+  ways: readonly Way[],
+  item: Polygon,
+  region: Polygon,
+  choice: TurnChoice,
+): Orientation[] {
+  const turnsOf = ({ turn, tilt }: Way): Deg[] => {
+    if (tilt >= 180) return anyTurns(item, region)
+    if (tilt === 0 || choice === 'exact') return [turn]
+    return [turn, turn - tilt, turn + tilt, turn - tilt / 2, turn + tilt / 2]
+  }
+  return ways.flatMap((way) => turnsOf(way).map((turn) => ({ turn, mirrored: way.mirrored })))
 }

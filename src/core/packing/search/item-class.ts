@@ -1,0 +1,36 @@
+import { polygonArea } from '../../geometry/polygon.ts'
+import type { Polygon } from '../../geometry/types.ts'
+import type { Item } from '../problem.ts'
+import type { Option } from './option.ts'
+
+/** Copies that are alike in every respect, of one item or of equal items. */
+export class ItemClass {
+  readonly area: number
+  readonly diameter: number
+  private live: readonly Option[] | null = null
+
+  constructor(
+    readonly index: number,
+    readonly item: Item,
+    readonly outlineId: number,
+    outline: Polygon,
+    /** Every shape and region allowed, with room or without. */
+    readonly allowed: readonly Option[],
+  ) {
+    this.area = polygonArea(outline)
+    this.diameter = diameterOf(outline)
+  }
+
+  /** Those in which the item fits by itself. */
+  get options(): readonly Option[] {
+    this.live ??= this.allowed.filter((option) => !option.isEmpty)
+    return this.live
+  }
+}
+
+function diameterOf(outline: Polygon): number {
+  let greatest = 0
+  for (const [ax, ay] of outline)
+    for (const [bx, by] of outline) greatest = Math.max(greatest, Math.hypot(ax - bx, ay - by))
+  return greatest
+}
