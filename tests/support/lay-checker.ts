@@ -130,7 +130,8 @@ function between(a: number, b: number): number {
 
 const ROUNDING = 1e-6
 
-function servesAt(piece: Json, panel: Json, turn: number): boolean {
+/** True if the rules of cloth let the piece lie on the panel at that turn. */
+export function servesAt(piece: Json, panel: Json, turn: number): boolean {
   if (piece.cloth !== undefined && panel.cloth !== undefined && piece.cloth !== panel.cloth) return false
   const tilt = ((piece.tilt as number | undefined) ?? 0) + ROUNDING
   const list = (piece.turns as number[] | undefined) ?? GRAIN[(piece.grain as string | undefined) ?? 'along']

@@ -7,6 +7,7 @@ import { refuteByCells } from './grid.ts'
 import { refuteByPoints } from './points.ts'
 import { Relaxed } from './relaxed.ts'
 import { refuteTogether } from './together.ts'
+import { refuteWholeSquares } from './whole-squares.ts'
 
 /** Tilts up to this are one core; wider ranges of turns are cut. What is lost in a proof is won in time. */
 const EARLY_TILT = 7.5
@@ -24,7 +25,11 @@ export function refuteEarly(problem: PackingProblem): Refutation | null {
  * solver can take turns with its own search in a fixed order. Done with `null`: nothing more to try.
  */
 export function* lateProofs(problem: PackingProblem): Generator<void, Refutation | null> {
-  return (yield* refuteByPoints(problem)) ?? (yield* refuteByCells(problem))
+  return (
+    (yield* refuteWholeSquares(problem)) ??
+    (yield* refuteByPoints(problem)) ??
+    (yield* refuteByCells(problem))
+  )
 }
 
 /** All late proofs in one go, until the deadline. */
