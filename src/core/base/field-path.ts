@@ -13,3 +13,12 @@ export function fieldPath(parts: readonly PropertyKey[]): string {
   }, '')
   return path === '' ? 'document' : path
 }
+
+const PART = /\[(\d+)\]|\[("(?:[^"\\]|\\.)*")\]|([A-Za-z_][\w-]*)/g
+
+/** The parts of a path that `fieldPath` wrote; `document` is a path of one part. */
+export function fieldParts(path: string): readonly (string | number)[] {
+  return [...path.matchAll(PART)].map(([, index, quoted, plain]) =>
+    index !== undefined ? Number(index) : quoted !== undefined ? JSON.parse(quoted) : (plain as string),
+  )
+}

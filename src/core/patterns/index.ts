@@ -5,8 +5,17 @@
 export { elasticCasing } from './casing.ts'
 export { circleSkirtRadius, neededStretch } from './girths.ts'
 export { PATTERN_LIMITS } from './limits.ts'
-export { addPiece, addSize, emptyPattern, removePiece, removeSize, withShape } from './new-pattern.ts'
+export {
+  addPiece,
+  addSize,
+  emptyPattern,
+  removePiece,
+  removeSize,
+  renameSize,
+  withShape,
+} from './new-pattern.ts'
 export type {
+  JoinRule,
   OutlinePoint,
   OutlineShape,
   Pattern,

@@ -87,3 +87,17 @@ export function withShape(pattern: Pattern, piece: string, size: string, shape: 
     ),
   }
 }
+
+/** Calls a size by another name, its place and shapes kept. The name must be new. */
+export function renameSize(pattern: Pattern, from: string, to: string): Pattern {
+  if (pattern.sizes.includes(to)) throw new Error(`size ${to} is there already`)
+  const renamed = (size: string) => (size === from ? to : size)
+  return {
+    ...pattern,
+    sizes: pattern.sizes.map(renamed),
+    pieces: pattern.pieces.map((piece) => ({
+      ...piece,
+      shapes: Object.fromEntries(Object.entries(piece.shapes).map(([size, shape]) => [renamed(size), shape])),
+    })),
+  }
+}

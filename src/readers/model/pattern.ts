@@ -10,6 +10,7 @@ const outlinePoint = z.strictObject({
   at: point,
   curve: z.exactOptional(z.tuple([point, point])),
   allowance: length,
+  use: z.exactOptional(z.enum(['hem', 'casing'])),
 })
 
 const pieceShape = z.discriminatedUnion('form', [
@@ -51,6 +52,7 @@ const patternPiece = z.strictObject({
   needs: stretch,
   surface: z.enum(['as-panel', 'any']),
   optional: z.boolean(),
+  joins: z.exactOptional(z.enum(['across', 'along', 'either'])),
   shapes: z.record(z.string(), pieceShape),
 })
 
@@ -65,8 +67,16 @@ export const patternSchema = z.strictObject({
     .check(z.maxLength(PATTERN_LIMITS.versions)),
   pieces: z.array(patternPiece).check(z.maxLength(PATTERN_LIMITS.pieces)),
   clearance: z.number(),
+  leastAllowance: z.exactOptional(z.number()),
+  leastHem: z.exactOptional(z.number()),
+  mostTilt: z.exactOptional(z.number()),
   cautions: z.array(id).check(z.maxLength(20)),
 })
+
+/** A pattern in the making: its fields are of the right kind, and it may still have faults (patternFaults). */
+export function readUnfinishedPattern(json: unknown): Result<Pattern> {
+  return readBySchema(patternSchema, json)
+}
 
 /**
  * A pattern from stored, shared or shipped JSON. Either a pattern without faults, every piece of which has a cut outline in
@@ -74,7 +84,7 @@ export const patternSchema = z.strictObject({
  * make sense (patternFaults).
  */
 export function readPattern(json: unknown): Result<Pattern> {
-  const result: Result<Pattern> = readBySchema(patternSchema, json)
+  const result = readUnfinishedPattern(json)
   if (!result.ok) return result
   const faults = patternFaults(result.value)
   return faults.length > 0 ? failed(faults) : result

@@ -18,6 +18,8 @@ export interface Settings {
   readonly clearance: Mm
   /** CSS dots to a millimetre of this screen, found with a bank card held to it; null: not found yet. */
   readonly dotsPerMm: number | null
+  /** Ids of the patterns used last, the last one first. */
+  readonly recentPatterns: readonly string[]
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -27,6 +29,7 @@ export const DEFAULT_SETTINGS: Settings = {
   tapeDoubt: 8,
   clearance: 0,
   dotsPerMm: null,
+  recentPatterns: [],
 }
 
 const length = () => z.number().check(z.minimum(0), z.maximum(50))
@@ -39,6 +42,7 @@ const gate = z.object({
   tapeDoubt: z.catch(length(), DEFAULT_SETTINGS.tapeDoubt),
   clearance: z.catch(length(), DEFAULT_SETTINGS.clearance),
   dotsPerMm: z.catch(z.nullable(z.number().check(z.minimum(1), z.maximum(40))), DEFAULT_SETTINGS.dotsPerMm),
+  recentPatterns: z.catch(z.array(z.string()), []),
 })
 
 /** The settings, null when none were ever stored: the app then guesses the units from the language. */

@@ -6,6 +6,7 @@ import { NewsBar } from './news-bar.tsx'
 import { Places } from './places.tsx'
 import { Routes } from './routes.tsx'
 import './shell.css'
+import { UndoBar } from './undo-bar.tsx'
 
 /** False until what was stored is back: no screen may be told anything before. */
 export const ready = signal(false)
@@ -19,6 +20,7 @@ export function Shell() {
       </button>
       <NewsBar />
       {ready.value ? <Routes /> : <p class="loading soft">{words.shell.loading}</p>}
+      <UndoBar />
       <Places />
     </Router>
   )

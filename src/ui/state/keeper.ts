@@ -1,17 +1,16 @@
 import { effect, signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
 import { readGarment } from '../../readers/model/garment.ts'
-import { readPattern } from '../../readers/model/pattern.ts'
-import { onStoreChange, openStore, type Store } from '../../storage/open-store.ts'
+import { readUnfinishedPattern } from '../../readers/model/pattern.ts'
+import { openStore, type Store } from '../../storage/open-store.ts'
 import { readDraft, writeDraft } from '../../storage/stores/draft.ts'
 import { keepGarment, putGarment } from '../../storage/stores/garments.ts'
-import { readPatterns } from '../../storage/stores/patterns.ts'
 import { readSettings, writeSettings } from '../../storage/stores/settings.ts'
 import type { CheckDraft } from './check-draft.ts'
 import { draft } from './check-state.ts'
 import { draftGate } from './draft-gate.ts'
 import { inTurn } from './in-turn.ts'
-import { ownPatterns } from './patterns-state.ts'
+import { patternShelf } from './patterns-state.ts'
 import { firstSettings, settings } from './settings-state.ts'
 
 /** What the device refused last; null: everything is stored. */
@@ -21,7 +20,7 @@ let opening: Promise<Store<CheckDraft>> | null = null
 
 /** The open store, for the other state files; opened once. */
 export function theStore(): Promise<Store<CheckDraft>> {
-  opening ??= openStore({ gates: { garment: readGarment, pattern: readPattern, draft: draftGate } })
+  opening ??= openStore({ gates: { garment: readGarment, pattern: readUnfinishedPattern, draft: draftGate } })
   return opening
 }
 
@@ -35,7 +34,7 @@ export async function startKeeping(language: string): Promise<void> {
     const [stored, kept] = await Promise.all([readSettings(store), readDraft(store)])
     settings.value = stored ?? firstSettings(language)
     if (kept.ok && kept.value) draft.value = kept.value
-    await followPatterns(store)
+    await patternShelf.follow(store, storeTrouble)
     storeChanges(store)
   } catch (error) {
     storeTrouble.value = error
@@ -57,15 +56,4 @@ function storeChanges(store: Store<CheckDraft>): void {
   const keepSettings = inTurn((value: typeof settings.value) => writeSettings(store, value), storeTrouble)
   effect(() => keepDraft(draft.value))
   effect(() => keepSettings(settings.value))
-}
-
-async function followPatterns(store: Store<CheckDraft>): Promise<void> {
-  const read = async () => {
-    const { records } = await readPatterns(store)
-    ownPatterns.value = records.map(({ value }) => value)
-  }
-  onStoreChange(store, (stores) => {
-    if (stores.includes('patterns')) void read()
-  })
-  await read()
 }

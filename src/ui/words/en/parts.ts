@@ -2,6 +2,8 @@ export const parts = {
   less: (label: string) => `${label}: less`,
   more: (label: string) => `${label}: more`,
   close: 'Close',
+  undo: 'Undo',
+  done: 'Done',
   mm: 'mm',
   cm: 'cm',
   inch: 'in',
