@@ -61,6 +61,7 @@ function commonUnit(items: readonly Item[], regions: readonly Region[]): Mm | nu
       forbidden.flatMap((area) => alongAxes(outline[0] as Point, area[0] as Point)),
     ),
   ]
+  if (steps.some(Number.isNaN)) return null
   const unit = steps.reduce((divisor, step) => gcd(divisor, Math.abs(step)), 0) / DIGITS
   if (!(unit > 0)) return null
   const few = polygons.every((polygon) => {
