@@ -2,7 +2,7 @@ import type { Mm } from '../../src/core/base/units.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
 import { curve, line, onFold } from './draw.ts'
-import { inSizes, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+import { inSizes, LEAST_KNIT_SEAM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
 const SIZES = ['56', '68', '80', '92'] as const
 type Size = (typeof SIZES)[number]
@@ -51,7 +51,7 @@ export function babyBib(): Pattern {
     ],
     pieces: [
       piece('bib', 'Bib', turned, loose),
-      piece('bib-back', 'Bib, back', turned, { ...loose, role: 'lining' }),
+      piece('bib-back', 'Bib, back', turned, { ...loose, role: 'lining', joins: 'either' }),
       piece(
         'bib-bound',
         'Bib without allowance',
@@ -60,6 +60,8 @@ export function babyBib(): Pattern {
       ),
     ],
     clearance: WOVEN_GAP,
+    leastAllowance: LEAST_KNIT_SEAM,
+    mostTilt: 10,
     cautions: ['child-cords', 'small-parts', ...WORKSHOP],
   }
 }

@@ -4,12 +4,14 @@ import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
-import { closed, curve, line } from './draw.ts'
-import { inSizes, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+import { casing, closed, curve, hem, line } from './draw.ts'
+import { inSizes, LEAST_HEM, MOST_TILT, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
 /** Woven, so the hips need room to sit (common practice: 8 to 12 cm). */
 const HIP_EASE: Mm = 110
 const SEAM = seamAllowance('french')
+/** Where a plain seam, neatened, takes the place of the French one. */
+const LEAST_SEAM: Mm = 10
 const HEM = seamAllowance('woven-hem')
 const CASING = elasticCasing(25)
 const INSIDE_LEG: Mm = 95
@@ -51,12 +53,12 @@ function corners(size: Letter, { side, reach, raise, lean }: Half) {
 function leg(size: Letter): OutlineShape {
   const [front, back] = [corners(size, FRONT), corners(size, BACK)]
   return closed(front.hem, [
-    line(back.hem, HEM),
+    hem(back.hem, HEM),
     line(back.crotch, SEAM),
     curve(back.crotchBends[0], back.crotchBends[1], back.hip, SEAM),
     line(back.waist, SEAM),
-    line(back.sideTop, CASING),
-    line(front.waist, CASING),
+    casing(back.sideTop, CASING),
+    casing(front.waist, CASING),
     line(front.hip, SEAM),
     curve(front.crotchBends[1], front.crotchBends[0], front.crotch, SEAM),
     line(front.hem, SEAM),
@@ -75,7 +77,7 @@ export function boxerShorts(): Pattern {
       { id: 'pocket', name: 'With a back pocket', pieces: ['leg', 'pocket'] },
     ],
     pieces: [
-      piece('leg', 'Leg', inSizes(LETTERS, leg), { copies: 2, mirror: 'pairs' }),
+      piece('leg', 'Leg', inSizes(LETTERS, leg), { copies: 2, mirror: 'pairs', joins: 'along' }),
       piece(
         'pocket',
         'Pocket',
@@ -89,6 +91,9 @@ export function boxerShorts(): Pattern {
       ),
     ],
     clearance: WOVEN_GAP,
+    leastAllowance: LEAST_SEAM,
+    leastHem: LEAST_HEM,
+    mostTilt: MOST_TILT,
     cautions: WORKSHOP,
   }
 }

@@ -1,7 +1,7 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { OutlineShape, Pattern, PieceShape } from '../../src/core/patterns/pattern.ts'
 import { hundredth } from './draw.ts'
-import { inSizes, LINING_SEAM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+import { inSizes, LEAST_WOVEN_SEAM, LINING_SEAM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 import { sectorOf, sectorShape } from './sector.ts'
 
 const SIZES = ['S', 'M', 'L', 'XL'] as const
@@ -40,7 +40,7 @@ function brim(size: Size): OutlineShape {
 export function bucketHat(): Pattern {
   const [crowns, sides, brims] = [inSizes(SIZES, crown), inSizes(SIZES, side), inSizes(SIZES, brim)]
   const round = { grain: 'any', tilt: 0 } as const
-  const two = { copies: 2, grain: 'either' } as const
+  const two = { copies: 2, grain: 'either', joins: 'along' } as const
   const lining = { role: 'lining' } as const
   return {
     id: 'bucket-hat',
@@ -60,11 +60,13 @@ export function bucketHat(): Pattern {
       piece('side', 'Side', sides, two),
       piece('brim', 'Brim', brims, two),
       piece('brim-under', 'Under brim', brims, two),
-      piece('crown-lining', 'Crown lining', crowns, { ...round, ...lining }),
+      piece('crown-lining', 'Crown lining', crowns, { ...round, ...lining, joins: 'along' }),
       piece('side-lining', 'Side lining', sides, { ...two, ...lining }),
       piece('brim-lining', 'Brim lining', brims, { ...two, ...lining }),
     ],
     clearance: WOVEN_GAP,
+    leastAllowance: LEAST_WOVEN_SEAM,
+    mostTilt: 10,
     cautions: WORKSHOP,
   }
 }

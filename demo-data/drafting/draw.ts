@@ -7,10 +7,21 @@ export interface Edge {
   readonly to: Point
   readonly curve?: readonly [Point, Point]
   readonly allowance: Mm
+  readonly use?: 'hem' | 'casing'
 }
 
 export function line(to: Point, allowance: Mm): Edge {
   return { to, allowance }
+}
+
+/** A straight edge that is turned up. */
+export function hem(to: Point, depth: Mm): Edge {
+  return { to, allowance: depth, use: 'hem' }
+}
+
+/** A straight edge that is turned down over elastic. */
+export function casing(to: Point, depth: Mm): Edge {
+  return { to, allowance: depth, use: 'casing' }
 }
 
 export function curve(first: Point, second: Point, to: Point, allowance: Mm): Edge {
@@ -29,10 +40,11 @@ export function onFold(start: Point, edges: readonly Edge[]): OutlineShape {
 }
 
 function leaving(start: Point, edges: readonly Edge[]): readonly OutlinePoint[] {
-  return edges.map(({ curve, allowance }, k) => ({
+  return edges.map(({ curve, allowance, use }, k) => ({
     at: rounded(k === 0 ? start : (edges[k - 1] as Edge).to),
     ...(curve && { curve: [rounded(curve[0]), rounded(curve[1])] as const }),
     allowance,
+    ...(use && { use }),
   }))
 }
 

@@ -3,12 +3,23 @@ import { circleSkirtRadius } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { hundredth } from './draw.ts'
-import { inSizes, LINING_SEAM, NARROW_HEM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+import {
+  inSizes,
+  LEAST_WOVEN_SEAM,
+  LINING_SEAM,
+  MOST_TILT,
+  NARROW_HEM,
+  piece,
+  WORKSHOP,
+  WOVEN_GAP,
+} from './piece.ts'
 import { sectorShape } from './sector.ts'
 
 const WAIST_EASE: Mm = 15
 /** Half a circle in six gores, for no ordinary garment holds it whole. */
 const GORES = 6
+/** Curved edges are turned narrower than straight ones (common practice: 1/4 in, or rolled). */
+const LEAST_CURVED_HEM: Mm = 7
 const SHORT: Mm = 400
 const KNEE: Mm = 560
 
@@ -18,7 +29,7 @@ function waistSeam(size: Letter): Mm {
 
 function gore(size: Letter, length: Mm): OutlineShape {
   const inner = circleSkirtRadius(waistSeam(size), 0.5)
-  const allowances = { inner: LINING_SEAM, outer: NARROW_HEM, ends: LINING_SEAM }
+  const allowances = { inner: LINING_SEAM, outer: NARROW_HEM, ends: LINING_SEAM, outerUse: 'hem' } as const
   return sectorShape({ inner, outer: inner + length, angle: Math.PI / GORES }, allowances)
 }
 
@@ -36,7 +47,7 @@ function waistband(size: Letter): StripShape {
 }
 
 export function halfCircleSkirt(): Pattern {
-  const gores = { copies: GORES }
+  const gores = { copies: GORES, joins: 'across' } as const
   return {
     id: 'half-circle-skirt',
     name: 'Half-circle skirt',
@@ -60,9 +71,16 @@ export function halfCircleSkirt(): Pattern {
         inSizes(LETTERS, (size) => gore(size, KNEE)),
         gores,
       ),
-      piece('waistband', 'Waistband', inSizes(LETTERS, waistband), { copies: 2, grain: 'either' }),
+      piece('waistband', 'Waistband', inSizes(LETTERS, waistband), {
+        copies: 2,
+        grain: 'either',
+        joins: 'along',
+      }),
     ],
     clearance: WOVEN_GAP,
+    leastAllowance: LEAST_WOVEN_SEAM,
+    leastHem: LEAST_CURVED_HEM,
+    mostTilt: MOST_TILT,
     cautions: WORKSHOP,
   }
 }

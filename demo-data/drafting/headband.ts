@@ -1,6 +1,6 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
-import { inSizes, KNIT_GAP, KNIT_SEAM, piece, WORKSHOP } from './piece.ts'
+import { inSizes, KNIT_GAP, KNIT_SEAM, LEAST_KNIT_SEAM, MOST_TILT, piece, WORKSHOP } from './piece.ts'
 
 const SIZES = ['child', 'S', 'M', 'L'] as const
 type Size = (typeof SIZES)[number]
@@ -41,13 +41,13 @@ export function headband(): Pattern {
         'narrow',
         'Narrow band',
         inSizes(SIZES, (size) => band(size, NARROW)),
-        { needs },
+        { needs, joins: 'along' },
       ),
       piece(
         'wide',
         'Wide band',
         inSizes(SIZES, (size) => band(size, WIDE)),
-        { needs },
+        { needs, joins: 'along' },
       ),
       piece(
         'loop',
@@ -57,6 +57,8 @@ export function headband(): Pattern {
       ),
     ],
     clearance: KNIT_GAP,
+    leastAllowance: LEAST_KNIT_SEAM,
+    mostTilt: MOST_TILT,
     cautions: WORKSHOP,
   }
 }

@@ -3,14 +3,25 @@ import type { Point } from '../../src/core/geometry/types.ts'
 import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { type Body, GROWN, LETTERS, type Letter } from './bodies.ts'
-import { closed, curve, type Edge, edgeLength, line, solved } from './draw.ts'
-import { inSizes, KNIT_GAP, KNIT_HEM, KNIT_SEAM, piece, WORKSHOP } from './piece.ts'
+import { casing, closed, curve, type Edge, edgeLength, hem, line, solved } from './draw.ts'
+import {
+  inSizes,
+  KNIT_GAP,
+  KNIT_HEM,
+  KNIT_SEAM,
+  LEAST_HEM,
+  LEAST_KNIT_SEAM,
+  piece,
+  WORKSHOP,
+} from './piece.ts'
 
 /** Garment girth over body girth. */
 const GIRTH = 0.88
 const WAIST = 0.92
 /** Garment length over body length; the cloth gives along as well. */
 const LENGTH = 0.96
+/** Legs cut farther off the grain twist when worn. */
+const LEG_TILT = 3
 const CASING = elasticCasing(25)
 /** The cropped leg ends this share of the way from ankle to knee. */
 const CROP = 0.62
@@ -110,7 +121,7 @@ function crotchCurve(body: Body, part: Part): readonly Edge[] {
   const waist: Point = [all.outerWaist - part.waistWidth, all.waistHeight + part.raise]
   const hip: Point = [centre, crotch[1] + (waist[1] - crotch[1]) * 0.42]
   return [
-    line(waist, CASING),
+    casing(waist, CASING),
     line(hip, KNIT_SEAM),
     curve(
       [centre - 2, crotch[1] + part.reach * 0.55],
@@ -125,22 +136,22 @@ function legPiece(size: Letter, part: (body: Body) => Part, from: number): Outli
   const body = GROWN[size]
   const all = leg(body)
   const height = all.kneeHeight * from
-  const hem = all.ankle + (all.knee - all.ankle) * from
+  const ankle = all.ankle + (all.knee - all.ankle) * from
   return closed(
-    [-hem, height],
+    [-ankle, height],
     [
-      line([hem, height], KNIT_HEM),
+      hem([ankle, height], KNIT_HEM),
       line([all.knee, all.kneeHeight], KNIT_SEAM),
       ...outerSeam(all),
       ...crotchCurve(body, part(body)),
       innerSeam(all, crotchPoint(body, part(body))),
-      line([-hem, height], KNIT_SEAM),
+      line([-ankle, height], KNIT_SEAM),
     ],
   )
 }
 
 export function leggings(): Pattern {
-  const pair = { copies: 2, mirror: 'pairs', needs: { across: 50, along: 25 } } as const
+  const pair = { copies: 2, mirror: 'pairs', needs: { across: 50, along: 25 }, joins: 'across' } as const
   const shapes = (part: (body: Body) => Part, from: number) =>
     inSizes(LETTERS, (size) => legPiece(size, part, from))
   return {
@@ -159,6 +170,9 @@ export function leggings(): Pattern {
       piece('back-cropped', 'Back leg, cropped', shapes(back, CROP), pair),
     ],
     clearance: KNIT_GAP,
+    leastAllowance: LEAST_KNIT_SEAM,
+    leastHem: LEAST_HEM,
+    mostTilt: LEG_TILT,
     cautions: WORKSHOP,
   }
 }

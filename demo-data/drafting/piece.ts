@@ -41,6 +41,15 @@ export function inSizes<Size extends string>(
   return Object.fromEntries(sizes.map((size) => [size, draw(size)]))
 }
 
+/**
+ * What makers fall back on when cloth is short (common practice): a narrow overlocked seam, a trimmed plain one, a hem
+ * turned once on knits and twice on wovens, and a lean off the grain that does not twist a loose garment yet.
+ */
+export const LEAST_KNIT_SEAM = 5
+export const LEAST_WOVEN_SEAM = 6
+export const LEAST_HEM = 12
+export const MOST_TILT = 5
+
 /** Cautions of every pattern cut from second-hand clothes with blades and an iron. */
 export const WORKSHOP = ['unwashed', 'blades'] as const
 

@@ -2,7 +2,7 @@ import type { Mm } from '../../src/core/base/units.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
 import { arc, line, onFold } from './draw.ts'
-import { inSizes, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
+import { inSizes, LEAST_WOVEN_SEAM, MOST_TILT, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
 const SIZES = ['S', 'M', 'L', 'XL'] as const
 type Size = (typeof SIZES)[number]
@@ -43,8 +43,8 @@ function strip(edge: Mm, height: Mm): StripShape {
 }
 
 export function pouch(): Pattern {
-  const two = { copies: 2 }
-  const lining = { ...two, role: 'lining' }
+  const two = { copies: 2, joins: 'either' } as const
+  const lining = { ...two, role: 'lining' } as const
   return {
     id: 'pouch',
     name: 'Lined pouch',
@@ -77,29 +77,31 @@ export function pouch(): Pattern {
         'head-facing',
         'Facing of the head',
         inSizes(SIZES, (size) => ({ form: 'box', width: BAG[size][0], height: HEAD, allowance: SEAM })),
-        { ...two, grain: 'either' },
+        { ...two, grain: 'either', joins: 'along' },
       ),
       piece(
         'zip-tab',
         'Tab for the zip end',
         inSizes(SIZES, () => strip(30, 20)),
-        { ...two, grain: 'any', tilt: 0 },
+        { copies: 2, grain: 'any', tilt: 0 },
       ),
       piece(
         'cord',
         'Cord',
         inSizes(SIZES, (size) => strip(2 * (BAG[size][0] + CORD_END), CORD)),
         // Ribbon or cord serves as well.
-        { ...two, grain: 'either', optional: true },
+        { ...two, grain: 'either', optional: true, joins: 'along' },
       ),
       piece(
         'wrist-strap',
         'Wrist strap',
         inSizes(SIZES, () => strip(320, 12)),
-        { grain: 'either', optional: true },
+        { grain: 'either', optional: true, joins: 'along' },
       ),
     ],
     clearance: WOVEN_GAP,
+    leastAllowance: LEAST_WOVEN_SEAM,
+    mostTilt: MOST_TILT,
     cautions: WORKSHOP,
   }
 }

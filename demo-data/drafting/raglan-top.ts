@@ -3,8 +3,18 @@ import type { Point } from '../../src/core/geometry/types.ts'
 import { neededStretch } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { CHILDREN, HEIGHTS, type Height } from './bodies.ts'
-import { closed, curve, type Edge, edgeLength, hundredth, line, onFold, solved } from './draw.ts'
-import { inSizes, KNIT_GAP, KNIT_HEM, KNIT_SEAM, piece, WORKSHOP } from './piece.ts'
+import { closed, curve, type Edge, edgeLength, hem, hundredth, line, onFold, solved } from './draw.ts'
+import {
+  inSizes,
+  KNIT_GAP,
+  KNIT_HEM,
+  KNIT_SEAM,
+  LEAST_HEM,
+  LEAST_KNIT_SEAM,
+  MOST_TILT,
+  piece,
+  WORKSHOP,
+} from './piece.ts'
 
 /** Ease round the chest, a comfortable knit top (common practice: 5 to 12 cm). */
 const CHEST_EASE: Mm = 80
@@ -53,7 +63,7 @@ function body(size: Height, half: Half): OutlineShape {
   const under = underarm(size)
   return onFold(
     [0, 0],
-    [line([under[0], 0], KNIT_HEM), line(under, KNIT_SEAM), raglanEdge(under, half.neckAt), neckEdge(half)],
+    [hem([under[0], 0], KNIT_HEM), line(under, KNIT_SEAM), raglanEdge(under, half.neckAt), neckEdge(half)],
   )
 }
 
@@ -84,7 +94,7 @@ function sleeve(size: Height, length: Mm): OutlineShape {
   return closed(
     [-cuff, -length],
     [
-      line([cuff, -length], KNIT_HEM),
+      hem([cuff, -length], KNIT_HEM),
       line([bicep, 0], KNIT_SEAM),
       backEdge,
       line(mirrored(frontEdge.to), KNIT_SEAM),
@@ -130,7 +140,7 @@ function toPassTheHead(ratio: number): Percent {
 
 export function raglanTop(): Pattern {
   const needs = { across: Math.max(20, toPassTheHead(1)), along: 0 }
-  const sleeves = { copies: 2, mirror: 'pairs', needs } as const
+  const sleeves = { copies: 2, mirror: 'pairs', needs, joins: 'across' } as const
   return {
     id: 'raglan-top',
     name: 'Raglan top',
@@ -145,13 +155,13 @@ export function raglanTop(): Pattern {
         'front',
         'Front',
         inSizes(HEIGHTS, (size) => body(size, front(size))),
-        { needs },
+        { needs, joins: 'across' },
       ),
       piece(
         'back',
         'Back',
         inSizes(HEIGHTS, (size) => body(size, back(size))),
-        { needs },
+        { needs, joins: 'either' },
       ),
       piece(
         'sleeve-short',
@@ -167,9 +177,13 @@ export function raglanTop(): Pattern {
       ),
       piece('neckband', 'Neckband', inSizes(HEIGHTS, neckband), {
         needs: { across: toPassTheHead(BAND_RATIO), along: 0 },
+        joins: 'along',
       }),
     ],
     clearance: KNIT_GAP,
+    leastAllowance: LEAST_KNIT_SEAM,
+    leastHem: LEAST_HEM,
+    mostTilt: MOST_TILT,
     cautions: ['child-cords', 'sleepwear-flame', ...WORKSHOP],
   }
 }

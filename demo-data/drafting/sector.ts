@@ -23,6 +23,8 @@ export interface SectorAllowances {
   readonly inner: Mm
   readonly outer: Mm
   readonly ends: Mm
+  /** What the longer arc's is for, if it is no seam. */
+  readonly outerUse?: 'hem'
 }
 
 /** Half the sector on the fold x = 0, its longer arc below (a skirt gore, a hat's side or brim). */
@@ -31,7 +33,10 @@ export function sectorShape({ inner, outer, angle }: Sector, allowances: SectorA
   const down = -Math.PI / 2
   const side = down + angle / 2
   return onFold(onCircle(centre, outer, down), [
-    arc(centre, outer, down, side, allowances.outer),
+    {
+      ...arc(centre, outer, down, side, allowances.outer),
+      ...(allowances.outerUse && { use: allowances.outerUse }),
+    },
     line(onCircle(centre, inner, side), allowances.ends),
     arc(centre, inner, side, down, allowances.inner),
   ])

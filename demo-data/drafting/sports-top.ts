@@ -4,7 +4,7 @@ import { neededStretch } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { curve, type Edge, edgeLength, hundredth, line, onFold } from './draw.ts'
-import { inSizes, KNIT_GAP, KNIT_SEAM, piece, WORKSHOP } from './piece.ts'
+import { inSizes, KNIT_GAP, KNIT_SEAM, LEAST_KNIT_SEAM, MOST_TILT, piece, WORKSHOP } from './piece.ts'
 
 /** Garment girth over body girth: 10 % negative ease at the bust, more below it, where it must hold. */
 const BUST_RATIO = 0.9
@@ -116,9 +116,9 @@ export function sportsTop(): Pattern {
   const fronts = inSizes(LETTERS, (size) => half(front(size), frontArmhole(front(size))))
   const backs = inSizes(LETTERS, (size) => half(back(size), backArmhole(back(size))))
   const stretchy = { needs: needs() }
-  const lining = { ...stretchy, role: 'lining' }
+  const lining = { ...stretchy, role: 'lining', joins: 'either' } as const
   // Strips stretch along themselves only, whichever way they are cut.
-  const strips = { grain: 'either', needs: { ...needs(), along: 0 } } as const
+  const strips = { grain: 'either', needs: { ...needs(), along: 0 }, joins: 'along' } as const
   return {
     id: 'sports-top',
     name: 'Racer-back sports top',
@@ -134,7 +134,7 @@ export function sportsTop(): Pattern {
     ],
     pieces: [
       piece('front', 'Front', fronts, stretchy),
-      piece('back', 'Back', backs, stretchy),
+      piece('back', 'Back', backs, { ...stretchy, joins: 'along' }),
       piece('band', 'Band', inSizes(LETTERS, band), { ...strips, copies: 2 }),
       piece('neck-binding', 'Neck binding', inSizes(LETTERS, neckBinding), strips),
       piece('armhole-binding', 'Armhole binding', inSizes(LETTERS, armholeBinding), { ...strips, copies: 2 }),
@@ -142,6 +142,8 @@ export function sportsTop(): Pattern {
       piece('back-lining', 'Back lining', backs, lining),
     ],
     clearance: KNIT_GAP,
+    leastAllowance: LEAST_KNIT_SEAM,
+    mostTilt: MOST_TILT,
     cautions: WORKSHOP,
   }
 }

@@ -30,6 +30,18 @@ export function patternFaults(pattern: Pattern): readonly Fault[] {
     ),
     ...versions.flatMap((version, k) => versionFaults(pattern, version, k)),
     ...numberFault(['clearance'], pattern.clearance, 0, PATTERN_LIMITS.clearance),
+    ...fallbackFaults(pattern),
+  ]
+}
+
+/** Faults of what the maker falls back on; what is absent is no fault. */
+function fallbackFaults({ leastAllowance, leastHem, mostTilt }: Pattern): readonly Fault[] {
+  const fault = (field: string, value: number | undefined, most: number) =>
+    value === undefined ? [] : numberFault([field], value, 0, most)
+  return [
+    ...fault('leastAllowance', leastAllowance, PATTERN_LIMITS.allowance),
+    ...fault('leastHem', leastHem, PATTERN_LIMITS.allowance),
+    ...fault('mostTilt', mostTilt, PATTERN_LIMITS.tilt),
   ]
 }
 

@@ -14,6 +14,12 @@ export interface Pattern {
   readonly pieces: readonly PatternPiece[]
   /** Gap to leave between pieces when cutting; a user's setting may raise it. */
   readonly clearance: Mm
+  /** Narrowest seam the maker would fall back on when cloth is short; absent: seams stay as drawn. */
+  readonly leastAllowance?: Mm
+  /** Shallowest hem, likewise. */
+  readonly leastHem?: Mm
+  /** Most degrees off the grain, likewise, 0 to 10. */
+  readonly mostTilt?: Deg
   /** Ids of the cautions to show, as in ui/words: `child-cords`, `small-parts`, … */
   readonly cautions: readonly string[]
 }
@@ -39,9 +45,14 @@ export interface PatternPiece {
   /** `any`: may lie against the pile. */
   readonly surface: 'as-panel' | 'any'
   readonly optional: boolean
+  /** Which way a seam may run through it that cuts it in two, when cloth is short; absent: it stays whole. */
+  readonly joins?: JoinRule
   /** By size name; every size of the pattern has one. */
   readonly shapes: Readonly<Record<string, PieceShape>>
 }
+
+/** `across`: from side to side; `along`: with the grain, through the middle. */
+export type JoinRule = 'across' | 'along' | 'either'
 
 /**
  * Finished shape (the seam line) and the allowance outside each edge, mm. Coordinates have the head up (+y).
@@ -77,6 +88,8 @@ export interface OutlinePoint {
   readonly curve?: readonly [Point, Point]
   /** Allowance outside the edge that leaves this point. */
   readonly allowance: Mm
+  /** What the allowance of that edge is for; absent: a seam. A hem may be made shallower, a casing may not. */
+  readonly use?: 'hem' | 'casing'
 }
 
 /** A rectangle by formula: a band, ruffle, tier or strap. Cut width = edge × ratio + both end allowances; height likewise. */

@@ -36,6 +36,7 @@ function reversed(ring: readonly OutlinePoint[]): readonly OutlinePoint[] {
       at: (ring[at] as OutlinePoint).at,
       ...(edge.curve && { curve: [edge.curve[1], edge.curve[0]] as const }),
       allowance: edge.allowance,
+      ...(edge.use && { use: edge.use }),
     }
   })
 }

@@ -49,6 +49,9 @@ describe('patternFaults', () => {
       /copies instead/,
     ],
     ['a gap below nothing', { clearance: -1 }, 'clearance', /from 0 to 100/],
+    ['a seam of less than nothing', { leastAllowance: -1 }, 'leastAllowance', /from 0/],
+    ['a hem deeper than any', { leastHem: 501 }, 'leastHem', /from 0 to 500/],
+    ['a lean that is no tilt any more', { mostTilt: 11 }, 'mostTilt', /from 0 to 10/],
     ['a missing size', { pieces: [aPiece({ shapes: { S: BOX } })] }, 'pieces[0].shapes.M', /is missing/],
     [
       'a shape of no size',

@@ -58,6 +58,11 @@ describe('readPattern', () => {
       withShape({ form: 'outline', onFold: false, points: [{ at: [0, 0, 0], allowance: 0 }] }),
       'pieces[0].shapes.M.points[0].at: must have at most 2 entries',
     ],
+    [
+      'an unknown join',
+      withPiece({ joins: 'anywhere' }),
+      'pieces[0].joins: must be “across” or “along” or “either”',
+    ],
     ['a fractional copy', withPiece({ copies: 1.5 }), 'pieces[0].copies: must be a whole number'],
   ])('names the field and what would be right: %s', (_, json, fault) => {
     expect(faultsOf(json)).toEqual([fault])
