@@ -106,3 +106,9 @@ export const JIGSAW = {
   /** Nodes of the first search; every further one may visit twice as many. */
   nodes: 4000,
 }
+
+/**
+ * Grid over each no-fit polygon (engine/depth-grid.ts), cells a side: finer ones ask fewer edges a question but
+ * take longer to make.
+ */
+export const DEPTH_GRID = { cells: 20 }

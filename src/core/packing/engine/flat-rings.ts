@@ -1,7 +1,7 @@
 import type { Point, Rings } from '../../geometry/types.ts'
 
 /** Numbers stored for each edge: ax, ay, by, dx, dy, 1 / length². */
-const STRIDE = 6
+export const EDGE = 6
 
 /**
  * Rings laid out for hot loops: one flat array of edges, and the box round them. Winding does not matter; rings
@@ -18,7 +18,7 @@ export interface FlatRings {
 }
 
 export function flatRings(rings: Rings): FlatRings {
-  const edges = new Float64Array(STRIDE * rings.reduce((sum, ring) => sum + ring.length, 0))
+  const edges = new Float64Array(EDGE * rings.reduce((sum, ring) => sum + ring.length, 0))
   let minX = Number.POSITIVE_INFINITY
   let minY = Number.POSITIVE_INFINITY
   let maxX = Number.NEGATIVE_INFINITY
@@ -30,7 +30,7 @@ export function flatRings(rings: Rings): FlatRings {
       const dx = bx - ax
       const dy = by - ay
       edges.set([ax, ay, by, dx, dy, dx === 0 && dy === 0 ? 0 : 1 / (dx * dx + dy * dy)], at)
-      at += STRIDE
+      at += EDGE
       minX = Math.min(minX, bx)
       maxX = Math.max(maxX, bx)
       minY = Math.min(minY, by)
@@ -39,26 +39,26 @@ export function flatRings(rings: Rings): FlatRings {
       ay = by
     }
   }
-  const isBox = rings.length === 1 && edges.length === 4 * STRIDE && edgesAreAxial(edges)
+  const isBox = rings.length === 1 && edges.length === 4 * EDGE && edgesAreAxial(edges)
   return { edges, minX, minY, maxX, maxY, isBox }
 }
 
 function edgesAreAxial(edges: Float64Array): boolean {
-  for (let i = 0; i < edges.length; i += STRIDE) if (edges[i + 3] !== 0 && edges[i + 4] !== 0) return false
+  for (let i = 0; i < edges.length; i += EDGE) if (edges[i + 3] !== 0 && edges[i + 4] !== 0) return false
   return true
 }
 
 export function flatEdgeCount(flat: FlatRings): number {
-  return flat.edges.length / STRIDE
+  return flat.edges.length / EDGE
 }
 
 /** Start of edge `i`, which is a corner of the rings. */
 export function flatCornerX(flat: FlatRings, i: number): number {
-  return flat.edges[i * STRIDE] as number
+  return flat.edges[i * EDGE] as number
 }
 
 export function flatCornerY(flat: FlatRings, i: number): number {
-  return flat.edges[i * STRIDE + 1] as number
+  return flat.edges[i * EDGE + 1] as number
 }
 
 /** True if the point is inside the rings (crossing number; a point on the boundary may count either way). */
@@ -66,7 +66,7 @@ export function flatContains(flat: FlatRings, x: number, y: number): boolean {
   if (x < flat.minX || x > flat.maxX || y < flat.minY || y > flat.maxY) return false
   const edges = flat.edges
   let inside = false
-  for (let i = 0; i < edges.length; i += STRIDE) {
+  for (let i = 0; i < edges.length; i += EDGE) {
     const ay = edges[i + 1] as number
     if (ay > y !== (edges[i + 2] as number) > y) {
       const along = ((y - ay) * (edges[i + 3] as number)) / (edges[i + 4] as number)
@@ -80,7 +80,7 @@ export function flatContains(flat: FlatRings, x: number, y: number): boolean {
 export function flatDistance2(flat: FlatRings, x: number, y: number): number {
   const edges = flat.edges
   let least = Number.POSITIVE_INFINITY
-  for (let i = 0; i < edges.length; i += STRIDE) {
+  for (let i = 0; i < edges.length; i += EDGE) {
     const px = x - (edges[i] as number)
     const py = y - (edges[i + 1] as number)
     const dx = edges[i + 3] as number
@@ -117,7 +117,7 @@ export interface Nearest {
 export function flatNearest(flat: FlatRings, x: number, y: number, into: Nearest): void {
   const edges = flat.edges
   let least = Number.POSITIVE_INFINITY
-  for (let i = 0; i < edges.length; i += STRIDE) {
+  for (let i = 0; i < edges.length; i += EDGE) {
     const px = x - (edges[i] as number)
     const py = y - (edges[i + 1] as number)
     const dx = edges[i + 3] as number

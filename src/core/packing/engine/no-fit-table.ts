@@ -2,14 +2,24 @@ import type { Mm } from '../../base/units.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Orientation, Point, Polygon, Rings } from '../../geometry/types.ts'
 import { withClearance } from './clearance.ts'
+import { DepthGrid } from './depth-grid.ts'
 import { type FlatRings, flatRings } from './flat-rings.ts'
 import { noFit } from './no-fit.ts'
 import { type Shape, type ShapeTable, turnNormalised } from './shapes.ts'
 
-/** A no-fit polygon both ways: rings for polygon booleans, flat for the hot loop. */
-export interface NoFit {
-  readonly rings: Rings
+/** A no-fit polygon in three forms: rings for polygon booleans, flat for single questions, a grid for the hot loop. */
+export class NoFit {
   readonly flat: FlatRings
+  private depthGrid: DepthGrid | null = null
+
+  constructor(readonly rings: Rings) {
+    this.flat = flatRings(rings)
+  }
+
+  get grid(): DepthGrid {
+    this.depthGrid ??= new DepthGrid(this.flat)
+    return this.depthGrid
+  }
 }
 
 /**
@@ -35,7 +45,7 @@ export class NoFitTable {
     const known = row[moving.id]
     if (known) return known
     const rings = this.compute(fixed, moving)
-    const made: NoFit = { rings, flat: flatRings(rings) }
+    const made = new NoFit(rings)
     row[moving.id] = made
     return made
   }

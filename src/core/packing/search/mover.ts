@@ -117,8 +117,8 @@ export class Mover {
     for (let j = 0; j < lay.size; j++) {
       const other = lay.options[j] as Option
       if (j === i || other.region !== option.region) continue
-      const { flat } = lay.model.noFits.get(other.shape, option.shape)
-      neighbours.add(flat, lay.x[j] as number, lay.y[j] as number, lay.weightOf(i, j))
+      const { grid } = lay.model.noFits.get(other.shape, option.shape)
+      neighbours.add(grid, lay.x[j] as number, lay.y[j] as number, lay.weightOf(i, j))
     }
   }
 

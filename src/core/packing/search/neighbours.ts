@@ -1,10 +1,5 @@
-import {
-  type FlatRings,
-  flatContains,
-  flatDistance2,
-  flatNearest,
-  type Nearest,
-} from '../engine/flat-rings.ts'
+import type { DepthGrid } from '../engine/depth-grid.ts'
+import { type FlatRings, flatNearest, type Nearest } from '../engine/flat-rings.ts'
 
 /** A straight line n · p = offset that the moved item has to reach or not to cross; n has length 1. */
 export interface ContactLine {
@@ -19,7 +14,7 @@ export interface ContactLine {
  */
 export class Neighbours {
   private count = 0
-  private readonly noFits: FlatRings[] = []
+  private readonly grids: DepthGrid[] = []
   private readonly x: Float64Array
   private readonly y: Float64Array
   private readonly weight: Float64Array
@@ -43,9 +38,10 @@ export class Neighbours {
     this.count = 0
   }
 
-  add(noFit: FlatRings, x: number, y: number, weight: number): void {
+  add(grid: DepthGrid, x: number, y: number, weight: number): void {
     const i = this.count++
-    this.noFits[i] = noFit
+    const noFit = grid.flat
+    this.grids[i] = grid
     this.x[i] = x
     this.y[i] = y
     this.weight[i] = weight
@@ -60,7 +56,7 @@ export class Neighbours {
   }
 
   noFit(i: number): FlatRings {
-    return this.noFits[i] as FlatRings
+    return (this.grids[i] as DepthGrid).flat
   }
 
   noFitX(i: number): number {
@@ -83,11 +79,10 @@ export class Neighbours {
         y >= (maxY[i] as number)
       )
         continue
-      const noFit = this.noFits[i] as FlatRings
-      const px = x - (this.x[i] as number)
-      const py = y - (this.y[i] as number)
-      if (!flatContains(noFit, px, py)) continue
-      sum += (this.weight[i] as number) * Math.sqrt(flatDistance2(noFit, px, py))
+      const grid = this.grids[i] as DepthGrid
+      const depth = grid.depth(x - (this.x[i] as number), y - (this.y[i] as number))
+      if (depth === 0) continue
+      sum += (this.weight[i] as number) * depth
       if (sum > limit) return sum
     }
     return sum
@@ -100,11 +95,11 @@ export class Neighbours {
   contacts(x: number, y: number, lines: ContactLine[], most: number): number {
     let found = 0
     for (let i = 0; i < this.count && found < most; i++) {
-      const noFit = this.noFits[i] as FlatRings
+      const grid = this.grids[i] as DepthGrid
       const px = x - (this.x[i] as number)
       const py = y - (this.y[i] as number)
-      if (!flatContains(noFit, px, py)) continue
-      flatNearest(noFit, px, py, this.nearest)
+      if (grid.depth(px, py) === 0) continue
+      flatNearest(grid.flat, px, py, this.nearest)
       const toX = this.nearest.x - px
       const toY = this.nearest.y - py
       const depth = Math.hypot(toX, toY)

@@ -1,6 +1,6 @@
 import { type Random, shuffle } from '../../base/random.ts'
 import { NO_OVERLAP, SEPARATE } from '../config.ts'
-import { flatDepth, flatProject } from '../engine/flat-rings.ts'
+import { flatProject } from '../engine/flat-rings.ts'
 import type { Layout, Spot } from './layout.ts'
 import type { Copy, Model } from './model.ts'
 import { Mover } from './mover.ts'
@@ -96,9 +96,8 @@ export class Separation {
       const other = options[j] as Option
       let depth = 0
       if (j !== i && other.region === own.region) {
-        const { flat } = this.model.noFits.get(other.shape, own.shape)
-        depth = flatDepth(
-          flat,
+        const { grid } = this.model.noFits.get(other.shape, own.shape)
+        depth = grid.depth(
           (this.x[i] as number) - (this.x[j] as number),
           (this.y[i] as number) - (this.y[j] as number),
         )
