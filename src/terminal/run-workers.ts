@@ -9,12 +9,12 @@ export interface LayTask {
   readonly endsAt: number
 }
 
-/** How long after the deadline a worker may still be on its way with its answer. */
+/** How long after the deadline the slower workers are waited for. */
 const GRACE_MS = 400
 
 /**
  * Several seeds at once, one thread each. The first `fits` or `cannot` wins; when time is up the part-lay that
- * leaves out the fewest copies. Rejects if no thread gives any answer.
+ * leaves out the fewest copies, or the first answer at all if none has come yet. Rejects if every thread breaks.
  */
 export function answerInWorkers(
   problem: LayProblem,
@@ -27,18 +27,25 @@ export function answerInWorkers(
   return new Promise<Lay>((resolve, reject) => {
     let best: Lay | null = null
     let open = threads.length
-    let fault: unknown = new Error('no worker answered in time')
+    let fault: unknown = new Error('no worker answered')
     const finish = () => {
       clearTimeout(timer)
       if (best) resolve(best)
       else reject(fault)
     }
-    const timer = setTimeout(finish, Math.max(0, endsAt - Date.now()) + GRACE_MS)
+    let late = false
+    const timer = setTimeout(
+      () => {
+        late = true
+        if (best) finish()
+      },
+      Math.max(0, endsAt - Date.now()) + GRACE_MS,
+    )
     for (const thread of threads) {
       thread.on('message', (lay: Lay) => {
         if (best === null || lay.verdict !== 'not-found' || lay.leftOut.length < best.leftOut.length)
           best = lay
-        if (lay.verdict !== 'not-found') finish()
+        if (late || lay.verdict !== 'not-found') finish()
       })
       thread.on('error', (error) => {
         fault = error
