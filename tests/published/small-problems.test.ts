@@ -187,8 +187,52 @@ const DIGHE_2: readonly Polygon[] = [
   ],
 ]
 
+const tetromino = (id: string, points: Polygon): LayPiece =>
+  piece(
+    points.map(([x, y]): Point => [50 * x, 50 * y]),
+    { id, grain: 'either', mirror: 'free' },
+  )
+
+// The five free tetrominoes: 20 squares, but the T covers 3 + 1 of a chequerboard and the others 2 + 2 (classical).
+const TETROMINOES = [
+  tetromino('I', rectangle(1, 4)),
+  tetromino('O', rectangle(2, 2)),
+  tetromino('T', [
+    [0, 0],
+    [3, 0],
+    [3, 1],
+    [2, 1],
+    [2, 2],
+    [1, 2],
+    [1, 1],
+    [0, 1],
+  ]),
+  tetromino('S', [
+    [0, 0],
+    [2, 0],
+    [2, 1],
+    [3, 1],
+    [3, 2],
+    [1, 2],
+    [1, 1],
+    [0, 1],
+  ]),
+  tetromino('L', [
+    [0, 0],
+    [2, 0],
+    [2, 1],
+    [1, 1],
+    [1, 3],
+    [0, 3],
+  ]),
+]
+const board = (width: number, height: number) => panel(rectangle(50 * width, 50 * height))
+
 describe('puzzles', () => {
   table([
+    ['five tetrominoes in 4 × 5', 'cannot', layProblem([board(4, 5)], TETROMINOES)],
+    ['five tetrominoes in 2 × 10', 'cannot', layProblem([board(2, 10)], TETROMINOES)],
+    ['five tetrominoes in 5 × 5', 'fits', layProblem([board(5, 5)], TETROMINOES)],
     [
       'the tangram in its square, 0.6 mm to spare',
       'fits',
@@ -258,6 +302,11 @@ describe('rules of cloth (common practice; lengths exact by whole numbers)', () 
         [panel(rectangle(200, 200), { cloth: 'main' })],
         [piece(rectangle(10, 10), { cloth: 'lining' })],
       ),
+    ],
+    [
+      'two of 50 × 100.0001 on 100 × 100',
+      'cannot',
+      layProblem([panel(rectangle(100, 100))], [piece(rectangle(50, 100.0001), { count: 2 })]),
     ],
     [
       'two of 100 with 3 between on 203',

@@ -5,6 +5,7 @@ import type { Mm } from '../base/units.ts'
 import type { PackingAnswer, Refutation } from '../packing/answer.ts'
 import { checkPacking, neededAreAll } from '../packing/check/check-packing.ts'
 import type { CopyRef, PackingProblem, Placement } from '../packing/problem.ts'
+import { refuteByArea } from '../packing/proof/area.ts'
 import { type PartialPacking, solve } from '../packing/solve.ts'
 import { spare } from '../packing/spare.ts'
 import type { SolveControl } from './check.ts'
@@ -38,6 +39,9 @@ function answerWithin(problem: LayProblem, control: SolveControl, start: number)
   if (cloth) return cannot(cloth, problem)
   const translation = translateProblem(problem)
   const { packing } = translation
+  // Before the search: it would take an overlap within the tolerance of the format for a lay.
+  const area = refuteByArea(packing)
+  if (area) return cannot(reasonOf(area, translation), problem)
   const { onProgress, ...rest } = control
   const answer = solve(packing, {
     ...rest,
