@@ -13,6 +13,14 @@ const Cloth = lazyScreen(() => import('../screens/check/cloth-screen.tsx').then(
 const Flaws = lazyScreen(() => import('../screens/check/flaws-screen.tsx').then((m) => m.FlawsScreen))
 const Kept = lazyScreen(() => import('../screens/check/kept-screen.tsx').then((m) => m.KeptScreen))
 const Verdict = lazyScreen(() => import('../screens/check/verdict-screen.tsx').then((m) => m.VerdictScreen))
+const Patterns = lazyScreen(() =>
+  import('../screens/patterns/patterns-screen.tsx').then((m) => m.PatternsScreen),
+)
+const OnePattern = lazyScreen(() =>
+  import('../screens/patterns/pattern-screen.tsx').then((m) => m.PatternScreen),
+)
+const EditPattern = lazyScreen(() => import('../screens/patterns/edit-screen.tsx').then((m) => m.EditScreen))
+const EditPiece = lazyScreen(() => import('../screens/patterns/piece-screen.tsx').then((m) => m.PieceScreen))
 
 /** Which address shows which screen. */
 export function Routes() {
@@ -25,6 +33,10 @@ export function Routes() {
       <Route path="/check/flaws" component={Flaws} />
       <Route path="/check/verdict" component={Verdict} />
       <Route path="/check/kept" component={Kept} />
+      <Route path="/patterns" component={Patterns} />
+      <Route path="/patterns/:id" component={OnePattern} />
+      <Route path="/patterns/:id/edit" component={EditPattern} />
+      <Route path="/patterns/:id/piece/:piece" component={EditPiece} />
       <Route component={Nowhere} />
     </Switch>
   )

@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks'
 import { MM_PER_INCH, type Mm } from '../../core/base/units.ts'
-import type { Polygon } from '../../core/geometry/types.ts'
-import { type Pattern, type PieceShape, seamLine } from '../../core/patterns/index.ts'
+import type { Box, Polygon } from '../../core/geometry/types.ts'
+import type { Pattern } from '../../core/patterns/index.ts'
 import { flow } from '../state/flow.ts'
-import { isDrawable } from '../state/piece-shapes.ts'
+import { drawable } from '../state/piece-shapes.ts'
 import type { Units } from '../words/format.ts'
 import './drawing.css'
 import { GridLines } from './grid-lines.tsx'
@@ -47,23 +47,26 @@ interface PiecesDrawingProps {
   }[]
   readonly units: Units
   readonly label: string
-  /** Width over height that the whole should have. */
-  readonly aspect?: number
-  /** Screen dots across. */
+  /** Screen dots it may take. */
   readonly width?: number
+  readonly height?: number
+  /** Squared paper behind it, to read sizes from. */
+  readonly squared?: boolean
 }
 
 /** Pieces set out on squared paper, to one scale. */
-export function PiecesDrawing({ pieces, units, label, aspect = 1.05, width = 326 }: PiecesDrawingProps) {
+export function PiecesDrawing(props: PiecesDrawingProps) {
+  const { pieces, units, label, width = 326, height = 326, squared = true } = props
   const { outlines, box } = flow(
     pieces.map(({ outline }) => outline),
-    aspect,
+    width / height,
   )
-  const grown = boxGrown(box, (box.maxX - box.minX) * 0.03)
-  const scale = width / (grown.maxX - grown.minX)
+  const grown = boxGrown(box, Math.max(box.maxX - box.minX, box.maxY - box.minY) * 0.03)
+  const scale = Math.min(width / (grown.maxX - grown.minX), height / (grown.maxY - grown.minY))
+  const paper = boxOfDots(grown, width / scale, height / scale)
   return (
-    <svg class="drawing pieces-drawing" viewBox={viewBox(grown)} role="img" aria-label={label}>
-      <GridLines box={grown} square={gridSquare(units)} />
+    <svg class="drawing pieces-drawing" viewBox={viewBox(paper)} role="img" aria-label={label}>
+      {squared && <GridLines box={paper} square={gridSquare(units)} />}
       {pieces.map(({ id, names }, k) => (
         <PieceMark
           key={id}
@@ -83,7 +86,8 @@ export function PiecesDrawing({ pieces, units, label, aspect = 1.05, width = 326
   )
 }
 
-/** The outline of a shape that has all its figures, else null. */
-export function drawable(shape: PieceShape | undefined): Polygon | null {
-  return shape && isDrawable(shape) ? seamLine(shape) : null
+/** The box widened about its middle, so that the paper fills the room it has. */
+function boxOfDots(box: Box, width: Mm, height: Mm): Box {
+  const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2]
+  return { minX: x - width / 2, maxX: x + width / 2, minY: y - height / 2, maxY: y + height / 2 }
 }

@@ -6,13 +6,20 @@ interface TextFieldProps {
   readonly value: string
   readonly onValue: (value: string) => void
   readonly hint?: string | undefined
+  readonly error?: string | null | undefined
   readonly lines?: number
 }
 
-export function TextField({ id, label, value, onValue, hint, lines = 1 }: TextFieldProps) {
-  const shared = { id, value, class: 'field-input', autoComplete: 'off', 'aria-describedby': describedBy(id) }
+export function TextField({ id, label, value, onValue, hint, error, lines = 1 }: TextFieldProps) {
+  const shared = {
+    id,
+    value,
+    class: 'field-input',
+    autoComplete: 'off',
+    'aria-describedby': describedBy(id),
+  } as const
   return (
-    <Field id={id} label={label} hint={hint}>
+    <Field id={id} label={label} hint={hint} error={error}>
       {lines > 1 ? (
         <textarea {...shared} rows={lines} onInput={(event) => onValue(event.currentTarget.value)} />
       ) : (

@@ -1,5 +1,7 @@
 import type { Mm } from '../../core/base/units.ts'
-import { type PieceShape, seamLine, shapeFaults, steppedShape } from '../../core/patterns/index.ts'
+import type { Polygon } from '../../core/geometry/types.ts'
+import { type PieceShape, seamLine, shapeFaults, steppedShape, stripCut } from '../../core/patterns/index.ts'
+import type { Rectangle } from '../../core/patterns/strip.ts'
 import { boxOf } from '../drawing/paths.ts'
 
 /** Shapes that can be typed in, in the order they are offered. */
@@ -138,9 +140,29 @@ export function withAllowance(shape: PieceShape, allowance: Mm): PieceShape {
   }
 }
 
-/** True once the shape has all its figures and can be drawn. */
-export function isDrawable(shape: PieceShape): boolean {
-  return shapeFaults(shape).length === 0
+/** The finished outline of a shape that has all its figures, else null. */
+export function drawable(shape: PieceShape | undefined): Polygon | null {
+  return shape && shapeFaults(shape).length === 0 ? seamLine(shape) : null
+}
+
+/**
+ * Width and height of the cloth that the shape is cut from, allowances added; null where they are not plain sums, or
+ * figures are missing.
+ */
+export function cutSize(shape: PieceShape): Rectangle | null {
+  if (shapeFaults(shape).length > 0) return null
+  switch (shape.form) {
+    case 'box':
+      return { width: shape.width + 2 * shape.allowance, height: shape.height + 2 * shape.allowance }
+    case 'circle': {
+      const across = shape.diameter + 2 * shape.allowance
+      return { width: across, height: across }
+    }
+    case 'strip':
+      return stripCut(shape)
+    default:
+      return null
+  }
 }
 
 /** The shape with usual figures wherever none is typed yet, to show what is being typed. */

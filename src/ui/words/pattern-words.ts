@@ -85,6 +85,7 @@ function pieceHint(
   const name = pieceName(pattern, piece)
   if (part === 'name') return hint.pieceName(name)
   if (part === 'copies' && piece.mirror === 'pairs') return hint.copies(name)
+  if (part === 'role') return hint.role(name)
   if (part !== 'shapes') return hint.other(`${name}, ${part}`, message)
   const [figure] = path
   if (figure === undefined) return hint.shape(name, String(size))

@@ -4,6 +4,7 @@ export const parts = {
   close: 'Close',
   undo: 'Undo',
   done: 'Done',
+  none: 'None',
   mm: 'mm',
   cm: 'cm',
   inch: 'in',

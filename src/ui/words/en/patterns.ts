@@ -23,6 +23,7 @@ export const patterns = {
   version: 'Version',
   drawn: 'The pieces, all to one scale',
   grid: (length: string) => `One square is ${length}. Drawn without seam allowances.`,
+  square: (length: string) => `One square is ${length}.`,
   copies: (count: string) => `${count} ×`,
   pairs: 'half of them turned over',
   eitherWay: 'either way up',
@@ -88,6 +89,7 @@ export const patterns = {
     tooMuch: (piece: string, figure: string) => `${piece}: “${figure}” is more than can be cut.`,
     copies: (piece: string) => `${piece}: mirrored pairs need an even number of copies.`,
     shape: (piece: string, size: string) => `${piece}, size ${size}: it has no shape yet.`,
+    role: (piece: string) => `${piece}: name its cloth.`,
     version: (version: string) => `Version “${version}”: tick a piece.`,
     versionName: 'Give each version a name.',
     other: (field: string, message: string) => `${field}: ${message}.`,
@@ -159,6 +161,7 @@ export const patterns = {
     pairs: 'Half of them are turned over, as for two sleeves.',
     free: 'Each may be turned over if that saves cloth.',
   } satisfies Record<MirrorRule, string>,
+  pairsOdd: 'Pairs need an even number.',
   grain: 'Grain',
   grains: {
     along: 'Lengthwise',

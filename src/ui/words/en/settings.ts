@@ -10,7 +10,6 @@ export const settings = {
     'A soft garment laid flat is measured to about 5 to 10 mm. A verdict with less than that to spare says so.',
   gap: 'Least gap between pieces',
   gapHint: 'Room for the shears. A pattern that asks for more gets more.',
-  gapNone: 'None',
   ruler: 'Ruler on the screen',
   rulerSet: (ratio: string) => `True to size: ${ratio} screen dots a millimetre, by a bank card.`,
   rulerGuess: 'A guess so far. Hold a bank card to the screen once, and it is true.',
