@@ -68,7 +68,7 @@ function pieceSvg(problem: LayProblem, placement: LayPlacement, onPage: OnPage):
   const size = Math.sqrt(Math.abs(polygonArea(lying)))
   const [x, y] = onPage(centre)
   const name = count > 1 ? `${placement.piece} ${placement.copy}` : placement.piece
-  const fontSize = Math.min(size / 5, (1.5 * size) / Math.max(name.length, 1))
+  const fontSize = Math.min(size / 8, (1.1 * size) / Math.max(name.length, 1))
   return [
     `    ${shapeSvg(placement.mirrored ? 'piece over' : 'piece', lying, onPage)}`,
     `    ${headSvg(centre, placement.turn, size, onPage)}`,
