@@ -4,15 +4,21 @@ import type { Point, Polygon } from '../../core/geometry/types.ts'
 /** Points tried in each direction. */
 const GRID = 14
 
+/** Room given up for each millimetre nearer the middle. */
+const MIDDLE = 0.1
+
 /** A point well inside an outline, and how far it is from the edge, mm: where a label has the most room. */
 export function labelPoint(outline: Polygon): { readonly at: Point; readonly room: number } {
   const { minX, minY, maxX, maxY } = polygonBox(outline)
-  let best = { at: [(minX + maxX) / 2, (minY + maxY) / 2] as Point, room: 0 }
+  const [midX, midY] = [(minX + maxX) / 2, (minY + maxY) / 2]
+  let best = { at: [midX, midY] as Point, room: 0, score: Number.NEGATIVE_INFINITY }
   for (let i = 1; i < GRID; i++) {
     for (let j = 1; j < GRID; j++) {
       const at: Point = [minX + ((maxX - minX) * i) / GRID, minY + ((maxY - minY) * j) / GRID]
       const room = pointInPolygon(at, outline) === 1 ? toEdge(at, outline) : 0
-      if (room > best.room) best = { at, room }
+      // Of two places with about the same room the one nearer the middle reads better.
+      const score = room - Math.hypot(at[0] - midX, at[1] - midY) * MIDDLE
+      if (room > 0 && score > best.score) best = { at, room, score }
     }
   }
   return best

@@ -7,22 +7,21 @@ import './lay-drawing.css'
 import { boxGrown, boxOf, closedPath, viewBox } from './paths.ts'
 import { PieceMark } from './piece-mark.tsx'
 
-/** How much of the screen a panel may take, screen dots. */
-const WIDEST = 300
-const TALLEST = 330
+/** How much of the screen a panel may take, screen dots: beside others, and by itself. */
+export const BESIDE = { width: 150, height: 215 }
+export const ALONE = { width: 326, height: 420 }
 const MARGIN_DOTS = 3
 
 interface PanelLayProps {
   readonly panel: PanelView
   /** Screen dots a millimetre; one scale for all panels of a lay. */
   readonly scale: number
-  readonly label: string
   /** What stands on a piece, shortest first; the longest that has room is shown. */
   readonly nameOf: (piece: PlacedPiece) => readonly string[]
 }
 
-/** One panel of the garment to scale, with the pieces that lie on it and the flaws they keep off. */
-export function PanelLay({ panel, scale, label, nameOf }: PanelLayProps) {
+/** One panel of the garment to scale, with the pieces that lie on it and the flaws they keep off; words beside it say the same. */
+export function PanelLay({ panel, scale, nameOf }: PanelLayProps) {
   const hatch = `hatch-${useId()}`
   const box = boxGrown(boxOf([panel.outline]), MARGIN_DOTS / scale)
   const [width, height] = [box.maxX - box.minX, box.maxY - box.minY]
@@ -31,8 +30,7 @@ export function PanelLay({ panel, scale, label, nameOf }: PanelLayProps) {
       class="drawing panel-lay"
       style={{ width: `${width * scale}px`, height: `${height * scale}px` }}
       viewBox={viewBox(box)}
-      role="img"
-      aria-label={label}
+      aria-hidden="true"
     >
       <FlawHatch id={hatch} size={300 / scale} />
       <path class="cloth" d={closedPath(panel.outline)} />
@@ -47,11 +45,7 @@ export function PanelLay({ panel, scale, label, nameOf }: PanelLayProps) {
 }
 
 /** A piece by itself at the lay's scale: one that found no place. */
-export function LoosePiece({
-  piece,
-  scale,
-  nameOf,
-}: Omit<PanelLayProps, 'panel' | 'label'> & { piece: PlacedPiece }) {
+export function LoosePiece({ piece, scale, nameOf }: Omit<PanelLayProps, 'panel'> & { piece: PlacedPiece }) {
   const box = boxGrown(boxOf([piece.outline]), MARGIN_DOTS / scale)
   const [width, height] = [box.maxX - box.minX, box.maxY - box.minY]
   return (
@@ -66,11 +60,11 @@ export function LoosePiece({
   )
 }
 
-/** The scale at which the largest of these outlines fills what it may of the screen. */
-export function layScale(outlines: readonly Polygon[]): number {
+/** The scale, screen dots a millimetre, at which the largest of these outlines fills the room it may take. */
+export function layScale(outlines: readonly Polygon[], room: typeof ALONE): number {
   const scales = outlines.map((outline) => {
     const { minX, minY, maxX, maxY } = boxOf([outline])
-    return Math.min(WIDEST / (maxX - minX), TALLEST / (maxY - minY))
+    return Math.min(room.width / (maxX - minX), room.height / (maxY - minY))
   })
   return Math.min(1, ...scales)
 }

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks'
 import { words } from '../words/words.ts'
 
 const EIGHTHS = ['1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8']
@@ -10,9 +11,11 @@ interface FractionKeysProps {
 
 /** Keys that a phone's number pad lacks. */
 export function FractionKeys({ inchFraction, onKey }: FractionKeysProps) {
+  const box = useRef<HTMLFieldSetElement>(null)
+  useEffect(() => box.current?.scrollIntoView({ block: 'nearest' }), [])
   const keys = inchFraction === 16 ? [...EIGHTHS, ...SIXTEENTHS] : EIGHTHS
   return (
-    <fieldset class="fractions" aria-label={words.parts.fractions}>
+    <fieldset ref={box} class="fractions" aria-label={words.parts.fractions}>
       {keys.map((fraction) => (
         <button
           key={fraction}

@@ -24,8 +24,8 @@ export function Screen({ title, back, beside, foot, children }: ScreenProps) {
     heading.current?.focus({ preventScroll: true })
   }, [title])
   return (
-    <>
-      <main class="screen" id="content">
+    <main class="screen">
+      <div class="screen-scroll">
         <header class="screen-head">
           {back !== undefined && (
             <Link href={back} class="icon-button" aria-label={words.shell.back}>
@@ -38,8 +38,8 @@ export function Screen({ title, back, beside, foot, children }: ScreenProps) {
           {beside}
         </header>
         <div class="screen-body">{children}</div>
-      </main>
+      </div>
       {foot && <div class="screen-foot">{foot}</div>}
-    </>
+    </main>
   )
 }

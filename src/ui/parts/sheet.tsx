@@ -16,11 +16,13 @@ interface SheetProps {
 export function Sheet({ title, onClose, full = false, children }: SheetProps) {
   const dialog = useRef<HTMLDialogElement>(null)
   const titleId = useId()
+  const leaving = useRef(false)
   useEffect(() => {
     const shown = dialog.current
     const before = document.activeElement
     shown?.showModal()
     return () => {
+      leaving.current = true
       shown?.close()
       if (before instanceof HTMLElement && before.isConnected) before.focus()
     }
@@ -34,6 +36,10 @@ export function Sheet({ title, onClose, full = false, children }: SheetProps) {
       onCancel={(event) => {
         event.preventDefault()
         onClose()
+      }}
+      // Some browsers close it without asking at a second Escape.
+      onClose={() => {
+        if (!leaving.current) onClose()
       }}
       onClick={(event) => {
         if (event.target === dialog.current) onClose()

@@ -6,14 +6,19 @@ import type { CheckQuestion } from '../../core/planning/check.ts'
 import { type CheckDraft, garmentOf, goesByUsual, rolesOf, stretchAsked, stretchOf } from './check-draft.ts'
 import type { Missing } from './verdict.ts'
 
+/** More than any pattern asks for. */
+const ENDLESS: Stretch = { across: 1000, along: 1000 }
+
 export type CheckQuery =
   | { readonly ask: false; readonly missing: Missing }
   | {
       readonly ask: true
       readonly question: CheckQuestion
       readonly byUsual: boolean
-      /** The stretch taken for granted, because it is needed and has not been told. */
+      /** The stretch taken for granted in `question`, because it is needed and has not been told. */
       readonly ifStretch: Stretch | null
+      /** The same of cloth that stretches without end, with `ifStretch`: more stretch never allows less, so a "cannot" here is one for this cloth. */
+      readonly atBest: CheckQuestion | null
     }
 
 /** What can be asked of the solver with what she has told so far. */
@@ -32,9 +37,12 @@ export function queryOf(
   const garment = garmentOf(draft, kind, told ?? ifStretch)
   if (garment === null) return { ask: false, missing: 'measures' }
   const { version, size } = draft
+  const question = { pattern, version, size, garment, roles: asksOf(draft, pattern), clearance }
+  const best = { ...garment, cloth: { ...garment.cloth, stretch: ENDLESS } }
   return {
     ask: true,
-    question: { pattern, version, size, garment, roles: asksOf(draft, pattern), clearance },
+    question,
+    atBest: ifStretch && { ...question, garment: best },
     byUsual: goesByUsual(draft, kind),
     ifStretch,
   }

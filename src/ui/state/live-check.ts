@@ -1,5 +1,5 @@
 import { computed, effect, signal } from '@preact/signals'
-import type { CheckAnswer } from '../../core/planning/check.ts'
+import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import { answerTo, isAbort, knownAnswer, questionKey } from './answers.ts'
 import type { CheckQuery } from './check-query.ts'
 import { query } from './check-state.ts'
@@ -17,7 +17,8 @@ type Run =
   | { readonly state: 'running'; readonly placed: number; readonly of: number }
   | { readonly state: 'stopped' }
   | { readonly state: 'failed'; readonly what: string | null }
-  | { readonly state: 'answered'; readonly answer: CheckAnswer }
+  /** `atBest`: the answer is to the query's `atBest`. */
+  | { readonly state: 'answered'; readonly answer: CheckAnswer; readonly atBest: boolean }
 
 const STARTING: Run = { state: 'running', placed: 0, of: 0 }
 const run = signal<Run>(STARTING)
@@ -31,10 +32,13 @@ export const live = computed<LiveVerdict>(() => {
   const now = run.value
   if (now.state !== 'answered') return now
   const { answer } = now
-  // A "no" under a stretch only taken for granted is no verdict on this cloth: more stretch might allow more.
-  if (asked.ifStretch && answer.lay.verdict !== 'fits') return { state: 'waiting', missing: 'stretch' }
   const sign = signOf(answer.lay, settings.value.tapeDoubt)
-  return { state: 'answered', sign, answer, byUsual: asked.byUsual, ifStretch: asked.ifStretch }
+  const { byUsual, ifStretch } = asked
+  if (ifStretch === null) return { state: 'answered', sign, answer, byUsual, ifStretch }
+  if (answer.lay.verdict === 'fits') return { state: 'answered', sign, answer, byUsual, ifStretch }
+  if (now.atBest && sign === 'cannot') return { state: 'answered', sign, answer, byUsual, ifStretch: null }
+  // Undecided, or a "no" to a stretch only taken for granted: that is no verdict on this cloth.
+  return { state: 'waiting', missing: 'stretch' }
 })
 
 /** Keeps `live` up to date with what is told, until the returned function is called. */
@@ -49,8 +53,8 @@ export function startLiveCheck(): () => void {
     clearTimeout(pause)
     abort.abort()
     if (!next.ask) return
-    const known = knownAnswer(next.question)
-    run.value = known ? { state: 'answered', answer: known } : STARTING
+    const known = next.atBest ? null : knownAnswer(next.question)
+    run.value = known ? { state: 'answered', answer: known, atBest: false } : STARTING
     if (!known) pause = setTimeout(() => void ask(next, SECONDS), PAUSE_MS)
   })
   return () => {
@@ -75,23 +79,29 @@ export function searchLonger(): void {
   void ask(asked, LONGER_SECONDS)
 }
 
-async function ask({ question }: Ask, seconds: number): Promise<void> {
+async function ask({ question, atBest }: Ask, seconds: number): Promise<void> {
   abort = new AbortController()
   const { signal: stop } = abort
   try {
-    const result = await answerTo(question, stop, {
-      seed,
-      seconds,
-      priority: 1,
-      onProgress: ({ placed, of }) => {
-        if (!stop.aborted) run.value = { state: 'running', placed, of }
-      },
-    })
-    if (stop.aborted) return
-    run.value = result.ok
-      ? { state: 'answered', answer: result.value }
-      : { state: 'failed', what: result.faults.map(({ message }) => message).join('; ') }
+    const first = await answered(question, seconds, stop)
+    const fits = first.state === 'answered' && first.answer.lay.verdict === 'fits'
+    const last = atBest && !fits && !stop.aborted ? await answered(atBest, seconds, stop) : first
+    if (!stop.aborted) run.value = last.state === 'answered' ? { ...last, atBest: last !== first } : last
   } catch (reason) {
     if (!isAbort(reason)) run.value = { state: 'failed', what: null }
   }
+}
+
+async function answered(question: CheckQuestion, seconds: number, stop: AbortSignal): Promise<Run> {
+  const result = await answerTo(question, stop, {
+    seed,
+    seconds,
+    priority: 1,
+    onProgress: ({ placed, of }) => {
+      if (!stop.aborted) run.value = { state: 'running', placed, of }
+    },
+  })
+  return result.ok
+    ? { state: 'answered', answer: result.value, atBest: false }
+    : { state: 'failed', what: result.faults.map(({ message }) => message).join('; ') }
 }

@@ -21,7 +21,7 @@ export function ClothScreen() {
   const set = (change: Partial<typeof stretch>) => tell({ stretch: { ...draft.value.stretch, ...change } })
   return (
     <StepFrame step="cloth" title={words.check.clothTitle}>
-      <section class="stack" aria-label={words.check.across}>
+      <div class="stack">
         <p>{needWords()}</p>
         <Button icon="measure" onPress={() => (ruler.value = true)}>
           {words.check.byRuler}
@@ -48,7 +48,7 @@ export function ClothScreen() {
           step={5}
           onValue={(along) => set({ along })}
         />
-      </section>
+      </div>
       <ClothFacts />
       <Roles />
       {ruler.value && <StretchRuler onClose={() => (ruler.value = false)} />}

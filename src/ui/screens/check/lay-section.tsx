@@ -1,7 +1,8 @@
+import { useMemo, useState } from 'preact/hooks'
 import type { Pattern } from '../../../core/patterns/pattern.ts'
 import type { CheckAnswer } from '../../../core/planning/check.ts'
-import { LoosePiece, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
-import { type LayView, layView, type PlacedPiece } from '../../state/lay-view.ts'
+import { ALONE, BESIDE, LoosePiece, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
+import { type LayView, layView, type PanelView, type PlacedPiece } from '../../state/lay-view.ts'
 import { writeList, writeNumber } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 
@@ -12,34 +13,34 @@ interface LaySectionProps {
 
 /** The lay drawn on the garment's panels to scale, in pictures and in words. Nothing is drawn where nothing could be laid. */
 export function LaySection({ answer, pattern }: LaySectionProps) {
-  const view = layView(answer)
+  const view = useMemo(() => layView(answer), [answer])
+  const [large, setLarge] = useState<string | null>(null)
   const used = view.panels.filter(({ pieces }) => pieces.length > 0)
   if (used.length === 0) return null
   const ids = answer.problem.pieces.map(({ id }) => id)
   const nameOf = (id: string) => pattern.pieces.find((piece) => piece.id === id)?.name ?? id
   const numberOf = (id: string) => writeNumber(ids.indexOf(id) + 1)
   const onPiece = ({ piece }: PlacedPiece) => [numberOf(piece), nameOf(piece)]
-  const scale = layScale([
-    ...used.map(({ outline }) => outline),
-    ...view.leftOut.map(({ outline }) => outline),
-  ])
+  const outlines = [...used.map(({ outline }) => outline), ...view.leftOut.map(({ outline }) => outline)]
+  const scale = layScale(outlines, outlines.length > 1 ? BESIDE : ALONE)
   const { verdict } = answer.lay
   return (
     <section class="stack" aria-labelledby="lay-title">
       <h2 id="lay-title">{verdict === 'fits' ? words.verdict.layTitle : words.verdict.layBest}</h2>
       <div class="lay">
         {used.map((panel) => (
-          <figure key={panel.id}>
-            <PanelLay
-              panel={panel}
-              scale={scale}
-              nameOf={onPiece}
-              label={words.verdict.layOf(panelName(panel.id), piecesInWords(panel.pieces, nameOf))}
-            />
-            <figcaption>{panelName(panel.id)}</figcaption>
-          </figure>
+          <PanelButton
+            key={panel.id}
+            panel={panel}
+            scale={panel.id === large ? layScale([panel.outline], ALONE) : scale}
+            large={panel.id === large}
+            nameOf={onPiece}
+            label={words.verdict.layOf(panelName(panel.id), piecesInWords(panel.pieces, nameOf))}
+            onPress={() => setLarge(panel.id === large ? null : panel.id)}
+          />
         ))}
       </div>
+      {outlines.length > 1 && <p class="field-hint">{words.verdict.layEnlarge}</p>}
       {view.leftOut.length > 0 && (
         <div class="lay-loose stack">
           <p>{words.verdict.leftOut(piecesInWords(view.leftOut, nameOf))}</p>
@@ -52,6 +53,31 @@ export function LaySection({ answer, pattern }: LaySectionProps) {
       )}
       <Key view={view} ids={ids} nameOf={nameOf} numberOf={numberOf} />
     </section>
+  )
+}
+
+interface PanelButtonProps {
+  readonly panel: PanelView
+  readonly scale: number
+  readonly large: boolean
+  readonly label: string
+  readonly nameOf: (piece: PlacedPiece) => readonly string[]
+  readonly onPress: () => void
+}
+
+/** A panel's lay; tapping it enlarges it and makes it small again. */
+function PanelButton({ panel, scale, large, label, nameOf, onPress }: PanelButtonProps) {
+  return (
+    <button
+      type="button"
+      class={large ? 'panel-button panel-large' : 'panel-button'}
+      aria-pressed={large}
+      aria-label={label}
+      onClick={onPress}
+    >
+      <PanelLay panel={panel} scale={scale} nameOf={nameOf} />
+      <span>{panelName(panel.id)}</span>
+    </button>
   )
 }
 
@@ -69,13 +95,13 @@ function Key({ view, ids, nameOf, numberOf }: KeyProps) {
     <div class="stack">
       <dl class="lay-key">
         {ids.map((id) => (
-          <>
+          <div key={id}>
             <dt>{numberOf(id)}</dt>
             <dd>{nameOf(id)}</dd>
-          </>
+          </div>
         ))}
       </dl>
-      <p class="soft">
+      <p class="field-hint">
         {words.verdict.head} {turned && words.verdict.turnedKey}
       </p>
     </div>

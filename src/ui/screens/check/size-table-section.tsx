@@ -1,12 +1,14 @@
 import { useEffect } from 'preact/hooks'
-import type { Pattern } from '../../../core/patterns/pattern.ts'
+import type { Pattern, Version } from '../../../core/patterns/pattern.ts'
+import type { CheckAnswer } from '../../../core/planning/check.ts'
 import { Button } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { questionKey } from '../../state/answers.ts'
 import { draft, query, tell } from '../../state/check-state.ts'
+import { live } from '../../state/live-check.ts'
 import { settings } from '../../state/settings-state.ts'
 import { type CellState, cellKey, fillTable, stopTable, table, tableRuns } from '../../state/size-table.ts'
-import { signOf } from '../../state/verdict.ts'
+import { type Sign, signOf } from '../../state/verdict.ts'
 import { writeSmall } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import { SIGN_ICONS } from './verdict-strip.tsx'
@@ -38,9 +40,9 @@ export function SizeTable({ pattern }: { pattern: Pattern }) {
           {pattern.sizes.map((size) => (
             <tr key={size}>
               <th scope="row">{size}</th>
-              {pattern.versions.map(({ id }) => (
-                <td key={id}>
-                  <Cell version={id} size={size} />
+              {pattern.versions.map((version) => (
+                <td key={version.id}>
+                  <Cell version={version} size={size} />
                 </td>
               ))}
             </tr>
@@ -60,38 +62,51 @@ export function SizeTable({ pattern }: { pattern: Pattern }) {
   )
 }
 
-function Cell({ version, size }: { version: string; size: string }) {
-  const cell = table.value.get(cellKey({ version, size }))
-  const here = draft.value.version === version && draft.value.size === size
+interface CellProps {
+  readonly version: Version
+  readonly size: string
+}
+
+/** The verdict on one size and version; tapping it makes it the chosen one. */
+function Cell({ version, size }: CellProps) {
+  const here = draft.value.version === version.id && draft.value.size === size
+  const now = live.value
+  // The chosen cell shows what the verdict says, which may have searched longer than the table does.
+  const cell =
+    here && now.state === 'answered' ? now.answer : table.value.get(cellKey({ version: version.id, size }))
   return (
     <button
       type="button"
       class={`cell ${cellLook(cell)}`}
       aria-current={here ? 'true' : undefined}
-      onClick={() => tell({ version, size })}
+      aria-label={words.verdict.cell(size, version.name, cellWords(cell).filter(Boolean).join(', '))}
+      onClick={() => tell({ version: version.id, size })}
     >
-      <CellContent cell={cell} />
+      {cell && !('state' in cell) && <Icon name={SIGN_ICONS[signOfCell(cell)]} size={18} />}
+      <span>
+        {cellWords(cell).map((line) => (
+          <span key={line} class="cell-line">
+            {line}
+          </span>
+        ))}
+      </span>
     </button>
   )
 }
 
-function CellContent({ cell }: { cell: CellState | undefined }) {
-  if (cell === undefined) return <span>{words.verdict.short.waiting}</span>
-  if ('state' in cell) return <span>{words.verdict.short[cell.state]}</span>
-  const sign = signOf(cell.lay, settings.value.tapeDoubt)
+/** What a cell says, a line each. */
+function cellWords(cell: CellState | undefined): readonly string[] {
+  if (cell === undefined) return [words.verdict.short.waiting]
+  if ('state' in cell) return [words.verdict.short[cell.state]]
   const { spare } = cell.lay
-  return (
-    <>
-      <Icon name={SIGN_ICONS[sign]} size={18} />
-      <span>
-        {words.verdict.short[sign]}
-        {spare !== null && <br />}
-        {spare !== null && writeSmall(spare, settings.value)}
-      </span>
-    </>
-  )
+  const word = words.verdict.short[signOfCell(cell)]
+  return spare === null ? [word] : [word, writeSmall(spare, settings.value)]
+}
+
+function signOfCell(answer: CheckAnswer): Sign {
+  return signOf(answer.lay, settings.value.tapeDoubt)
 }
 
 function cellLook(cell: CellState | undefined): string {
-  return cell === undefined || 'state' in cell ? '' : `verdict-${signOf(cell.lay, settings.value.tapeDoubt)}`
+  return cell === undefined || 'state' in cell ? '' : `verdict-${signOfCell(cell)}`
 }

@@ -1,0 +1,63 @@
+import type { Page } from 'playwright-core'
+
+/** A T-shirt as the tape gives it, cm, in the order the app asks. */
+export const T_SHIRT = ['54', '54', '70', '46', '24', '9', '22']
+
+/** The first visit: chooses the sports top in size S, plain, and leaves her where a check begins. */
+export async function chooseSportsTop(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /sports top/i }).tap()
+  await page.getByText('S', { exact: true }).tap()
+  await page.getByRole('button', { name: 'Use this' }).tap()
+  await page.getByRole('heading', { name: 'Out of which garment?' }).waitFor()
+}
+
+/** Types figures one after another from the field in focus, the phone's "next" key between them. */
+export async function typeFigures(page: Page, figures: readonly string[]): Promise<void> {
+  for (const figure of figures) {
+    await page.keyboard.type(figure)
+    await page.keyboard.press('Enter')
+  }
+}
+
+/** Begins a check of a T-shirt and types all its measures; ends at the cloth. */
+export async function measureTShirt(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'T-shirt' }).tap()
+  await page.getByLabel('Chest', { exact: true }).tap()
+  await typeFigures(page, T_SHIRT)
+  await heading(page, 'What is the cloth like?').waitFor()
+}
+
+export async function typeStretch(page: Page, across: string, along: string): Promise<void> {
+  await page.getByLabel('Stretch across', { exact: true }).fill(across)
+  await page.getByLabel('Stretch along', { exact: true }).fill(along)
+}
+
+export function heading(page: Page, name: string | RegExp) {
+  return page.getByRole('heading', { level: 1, name })
+}
+
+/** What the verdict on the verdict screen says, once it is there. */
+export async function verdictSaid(page: Page, said: RegExp): Promise<string> {
+  const verdict = page.locator('main').getByRole('status').filter({ hasText: said })
+  await verdict.waitFor()
+  return (await verdict.textContent()) ?? ''
+}
+
+/** All records of one of the app's stores, as they lie on the disk. */
+export function stored(page: Page, store: string): Promise<unknown[]> {
+  return page.evaluate(
+    (name) =>
+      new Promise<unknown[]>((resolve, reject) => {
+        const open = indexedDB.open('cutworth')
+        open.onerror = () => reject(open.error)
+        open.onsuccess = () => {
+          const all = open.result.transaction(name).objectStore(name).getAll()
+          all.onsuccess = () => {
+            open.result.close()
+            resolve(all.result)
+          }
+        }
+      }),
+    store,
+  )
+}
