@@ -2,11 +2,11 @@ import type { Mm } from '../../base/units.ts'
 import { convexHull } from '../../geometry/convex.ts'
 import type { Polygon } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
-import type { Item, PackingProblem } from '../problem.ts'
+import type { Item, PackingProblem, Region } from '../problem.ts'
 import { neededItems } from './area.ts'
-import { centred } from './core-outline.ts'
+import { centred, coreOutline } from './core-outline.ts'
 import { coreDomain } from './relaxed.ts'
-import { holdsInEveryTurn } from './turns.ts'
+import { holdsInEveryTurn, waysInParts } from './turns.ts'
 
 /**
  * Lemma: a copy has a place only where its inner-fit region is not empty; the domain of a core holds that region
@@ -20,9 +20,15 @@ export function refuteAlone(problem: PackingProblem): Refutation | null {
 
 function fitsNowhere({ regions }: PackingProblem, item: Item): boolean {
   const outline = centred(item.outline)
-  return regions.every((region, r) =>
-    holdsInEveryTurn(outline, item.ways[r] ?? [], (core) => coreDomain(region, core).length === 0),
+  const none = (r: number) => (core: Polygon) => coreDomain(regions[r] as Region, core).length === 0
+  // Mostly a piece does fit somewhere, in the middle of one of its ranges of turns: that is seen soonest.
+  const seen = regions.some((_, r) =>
+    waysInParts(item.ways[r] ?? []).some((way) => {
+      const core = coreOutline(outline, { ...way, tilt: 0 })
+      return !core || !none(r)(core)
+    }),
   )
+  return !seen && regions.every((_, r) => holdsInEveryTurn(outline, item.ways[r] ?? [], none(r)))
 }
 
 /** Where the piece is longer than any region in any direction: both lengths, for the reason's words. */

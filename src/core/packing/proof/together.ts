@@ -1,11 +1,12 @@
 import { ringsDifference } from '../../geometry/clipper.ts'
 import { minkowskiSum, polygonNegated } from '../../geometry/minkowski.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
-import type { Box, Polygon, Rings } from '../../geometry/types.ts'
+import type { Box, Point, Polygon, Rings } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
 import type { Item } from '../problem.ts'
 import { groundArea, neededItems } from './area.ts'
 import type { Core, Relaxed } from './relaxed.ts'
+import { squareSide } from './squares.ts'
 
 /**
  * Lemma: every packing assigns each copy to a region where it may lie, with no more area in a region than there
@@ -107,6 +108,7 @@ function coresExclude(relaxed: Relaxed, p: Core, q: Core, region: number): boole
   if (!differencesMayOverlap(boundsOf(domainOfP), boundsOf(domainOfQ), p, q, relaxed.problem.clearance))
     return false
   const overlap = relaxed.overlap(p, q)
+  if (someDifferenceIsFree(domainOfP.flat(), domainOfQ.flat(), overlap)) return false
   return domainOfP.every((from) =>
     domainOfQ.every((to) => ringsDifference(minkowskiSum(to, polygonNegated(from)), overlap).length === 0),
   )
@@ -114,6 +116,11 @@ function coresExclude(relaxed: Relaxed, p: Core, q: Core, region: number): boole
 
 function isOuter(ring: Polygon): boolean {
   return polygonArea(ring) > 0
+}
+
+/** Quick no: two corners of the domains are positions that do not overlap. */
+function someDifferenceIsFree(from: readonly Point[], to: readonly Point[], overlap: Rings): boolean {
+  return from.some(([px, py]) => to.some(([qx, qy]) => squareSide(overlap, qx - px, qy - py, 0) !== 'inside'))
 }
 
 /** Quick no: the extreme differences lie outside the bounds of all overlaps. */
