@@ -14,6 +14,7 @@ import type { Lay, Reason } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
 import { reasonText } from './reason-text.ts'
 import {
+  placementsFrom,
   type Source,
   type Translation,
   translateCopy,
@@ -42,9 +43,10 @@ function answerWithin(problem: LayProblem, control: SolveControl, start: number)
   // Before the search: it would take an overlap within the tolerance of the format for a lay.
   const area = refuteByArea(packing)
   if (area) return cannot(reasonOf(area, translation), problem)
-  const { onProgress, ...rest } = control
+  const { onProgress, warmStart, ...rest } = control
   const answer = solve(packing, {
     ...rest,
+    ...(warmStart ? { warmStart: placementsFrom(translation, warmStart) } : {}),
     ...(onProgress
       ? { onProgress: (best: PartialPacking) => tellProgress(translation, best, onProgress) }
       : {}),

@@ -3,7 +3,7 @@ import type { ClothRole } from '../base/terms.ts'
 import type { Mm } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { Pattern } from '../patterns/pattern.ts'
-import type { Lay } from './lay.ts'
+import type { Lay, LayPlacement } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
 
 /** What the shop check asks: can this garment yield this pattern in this size and version? */
@@ -37,6 +37,8 @@ export interface SolveControl {
   readonly clock: () => number
   /** Called now and then with the best part-lay so far. */
   readonly onProgress?: (progress: SolveProgress) => void
+  /** The lay of a similar problem, where the search begins. Pieces and panels that this problem lacks are passed over. */
+  readonly warmStart?: readonly LayPlacement[]
 }
 
 export interface SolveProgress {

@@ -1,0 +1,47 @@
+import type { Mm } from '../base/units.ts'
+import type { Garment } from '../garments/garment.ts'
+import type { KindId, Traits } from '../garments/kind.ts'
+import type { Lay } from './lay.ts'
+
+/**
+ * How far a tape figure of a garment laid flat may be off: woven 3 to 5 mm, knit 5 to 10, heavy knit 10 to 15 (common
+ * practice). The tape itself adds a millimetre at most (class III, ±(0.6 + 0.4 L) mm, OIML R 35, from memory).
+ */
+export const TAPE_DOUBT: Mm = 8
+
+/** How a verdict stands when the tape may be off. `fits-with-room` is shown as sure; `fits-if-tape-right` asks to measure again. */
+export type Standing = 'fits-with-room' | 'fits-if-tape-right' | 'cannot' | 'not-found'
+
+/** Where a lay stands on a garment whose every measure may be `doubt` too large. A spare that is not known counts as none. */
+export function standing(lay: Lay, garment: Pick<Garment, 'kind' | 'traits'>, doubt: Mm): Standing {
+  if (lay.verdict !== 'fits') return lay.verdict
+  return (lay.spare ?? 0) >= roomAsked(garment, doubt) ? 'fits-with-room' : 'fits-if-tape-right'
+}
+
+/**
+ * The spare with which a lay survives any one measure being `doubt` too large, and all of them at once. Spare takes its width
+ * off every edge, so a panel loses twice as much from side to side; a half girth that is `doubt` too large makes the
+ * panel of an unfolded tube twice that too wide, which is the worst that one measure can do: spare = doubt. Where several
+ * measures add up in one edge and all are off the same way, it takes more by the shares below. Independent
+ * errors add in squares and would ask for less; the careful figure is kept, since hands err one way.
+ */
+export function roomAsked({ kind, traits }: Pick<Garment, 'kind' | 'traits'>, doubt: Mm): Mm {
+  return doubt * shareOf(kind, traits)
+}
+
+/** Found by moving every measure over all plausible garments of each kind; a test does so again. */
+function shareOf(kind: KindId, traits: Traits): number {
+  switch (kind) {
+    case 'tank-top':
+      // Neck and strap widths put the armholes where they are.
+      return 2
+    case 'leggings':
+    case 'trousers':
+      return 1.25
+    case 't-shirt':
+    case 'long-sleeved-top':
+      return traits['side-seams'] ? 1 : 1.25
+    default:
+      return 1
+  }
+}

@@ -1,0 +1,202 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { throwOnBrokenInvariants } from '../../../../src/core/base/assertions.ts'
+import type { Garment } from '../../../../src/core/garments/garment.ts'
+import { emptyGarment } from '../../../../src/core/garments/starting.ts'
+import type { PieceShape } from '../../../../src/core/patterns/pattern.ts'
+import type { CheckQuestion } from '../../../../src/core/planning/check.ts'
+import type { RemedyStep } from '../../../../src/core/planning/remedies/remedy.ts'
+import { solveRemedies } from '../../../../src/core/planning/remedies/solve-remedies.ts'
+import {
+  answered,
+  asking,
+  boxPiece,
+  measuredCloth,
+  patternOf,
+  remnant,
+  SHEET,
+} from '../../../support/check-questions.ts'
+import { rectangle, within } from '../../../support/lay-problems.ts'
+
+beforeAll(throwOnBrokenInvariants)
+
+const seamed = (width: number, height: number, allowance: number): { M: PieceShape } => ({
+  M: { form: 'box', width, height, allowance },
+})
+
+/** 80 × 80 with 4 mm seams and a hem of 40 below. */
+const HEMMED: PieceShape = {
+  form: 'outline',
+  onFold: false,
+  points: [
+    { at: [0, 0], allowance: 40, use: 'hem' },
+    { at: [80, 0], allowance: 4 },
+    { at: [80, 80], allowance: 4 },
+    { at: [0, 80], allowance: 4 },
+  ],
+}
+
+const shirt: Garment = { ...emptyGarment('button-shirt', 'shirt'), opening: 'unpicked' }
+
+/** Questions that cannot be done, each of them saved by one remedy: the step it must be, with its whole cost. */
+const CASES: readonly (readonly [string, CheckQuestion, RemedyStep])[] = [
+  [
+    // 302 mm long in 300: at 10° it is 302 cos 10° + 10 sin 10° = 299.1 high.
+    'tilt',
+    asking(patternOf([boxPiece('strap', 10, 302)], { mostTilt: 10 }), remnant(rectangle(100, 300))),
+    { kind: 'tilt', pieces: ['strap'], from: 0, to: 10 },
+  ],
+  [
+    'quarter-turn',
+    asking(patternOf([boxPiece('front', 90, 280), boxPiece('tab', 10, 10)]), remnant(SHEET)),
+    { kind: 'quarter-turn', pieces: ['front'] },
+  ],
+  [
+    'narrower-seams',
+    asking(
+      patternOf([boxPiece('front', 0, 0, { shapes: seamed(280, 88, 10) })], { leastAllowance: 5 }),
+      remnant(SHEET),
+    ),
+    { kind: 'narrower-seams', pieces: ['front'], from: 10, to: 5 },
+  ],
+  [
+    'narrower-hem',
+    asking(
+      patternOf([boxPiece('front', 0, 0, { shapes: { M: HEMMED } })], { leastHem: 12 }),
+      remnant(rectangle(100, 100)),
+    ),
+    { kind: 'narrower-hem', pieces: ['front'], from: 40, to: 12 },
+  ],
+  [
+    // Cut open, 15 mm of hem are lost all round: 370 × 370.
+    'unpick',
+    asking(patternOf([boxPiece('front', 390, 390)]), measuredCloth(400, 400, { hemmed: true })),
+    { kind: 'unpick', gained: 430 * 430 - 370 * 370 - 4 * 15 * 15 },
+  ],
+  [
+    'mend-flaw',
+    asking(patternOf([boxPiece('front', 280, 90)]), {
+      ...remnant(SHEET),
+      flaws: [
+        { id: 'a', panel: 'outline', kind: 'stain', shape: { form: 'box', from: [140, 40], to: [160, 60] } },
+      ],
+    }),
+    { kind: 'mend-flaw', flaw: 'a', panel: 'outline', flawKind: 'stain', area: 400 },
+  ],
+  [
+    'take-off',
+    asking(patternOf([boxPiece('half', 235, 440, { copies: 4 })]), shirt),
+    { kind: 'take-off', trait: 'chest-pocket' },
+  ],
+  [
+    // 180 along the grain on cloth 100 high that stretches across only; its parts are 90 × 100 each.
+    'join',
+    asking(
+      patternOf([boxPiece('back', 90, 180, { joins: 'across', needs: { across: 10, along: 0 } })]),
+      remnant(rectangle(250, 100), {
+        stretch: { across: 20, along: 0 },
+      }),
+    ),
+    {
+      kind: 'join',
+      piece: 'back',
+      way: 'across',
+      at: 90,
+      seam: 90,
+      allowance: 10,
+      copies: 1,
+      parts: ['back/lower', 'back/upper'],
+    },
+  ],
+  [
+    // Two triangles 190 wide and 96 high, heads up, take 380 side by side; one of them head down, less than 300.
+    'against-pile',
+    asking(
+      patternOf([
+        boxPiece('godet', 0, 0, {
+          copies: 2,
+          shapes: { M: { form: 'triangle', width: 190, height: 96, allowance: 0 } },
+        }),
+      ]),
+      remnant(SHEET, { surface: 'one-way' }),
+    ),
+    { kind: 'against-pile', pieces: ['godet'] },
+  ],
+  [
+    'other-garment',
+    asking(
+      patternOf([
+        boxPiece('cup', 140, 90, { copies: 2 }),
+        boxPiece('cup-lining', 60, 90, { role: 'lining', copies: 2 }),
+      ]),
+      remnant(SHEET),
+    ),
+    { kind: 'other-garment', pieces: ['cup-lining'], role: 'lining', copies: 2, area: 2 * 60 * 90 },
+  ],
+  [
+    'other-version',
+    asking(
+      patternOf([boxPiece('long', 320, 90), boxPiece('short', 200, 90)], {
+        versions: [
+          { id: 'long', name: 'Long', pieces: ['long'] },
+          { id: 'short', name: 'Short', pieces: ['short'] },
+        ],
+      }),
+      remnant(SHEET),
+    ),
+    { kind: 'other-version', version: 'short', saved: 120 * 90 },
+  ],
+  [
+    'smaller-size',
+    asking(
+      patternOf(
+        [
+          boxPiece('front', 0, 0, {
+            shapes: { XS: seamed(250, 80, 0).M, S: seamed(290, 90, 0).M, M: seamed(310, 95, 0).M },
+          }),
+        ],
+        { sizes: ['XS', 'S', 'M'] },
+      ),
+      remnant(SHEET),
+    ),
+    { kind: 'smaller-size', size: 'S', down: 1 },
+  ],
+]
+
+describe.each(CASES)('%s', (_, question, step) => {
+  it('saves what cannot be done without it, at the cost it names', () => {
+    const control = within(5)
+    const answer = answered(question, control)
+    expect(answer.lay.verdict).toBe('cannot')
+    const fitting = [...solveRemedies(question, answer, control)].filter(
+      (outcome) => outcome.answer.lay.verdict === 'fits',
+    )
+    expect(fitting.map(({ remedy }) => remedy.steps)).toEqual([[step]])
+    expect(answered(fitting[0]!.remedy.question, within(5)).lay.verdict).toBe('fits')
+  })
+})
+
+describe('pairs', () => {
+  // 85 × 270 with 10 mm seams is 105 × 290: too wide for 100 either way; with 5 mm it is 95 × 280, crosswise.
+  const question = asking(
+    patternOf([boxPiece('front', 0, 0, { shapes: seamed(85, 270, 10) })], { leastAllowance: 5 }),
+    remnant(SHEET),
+  )
+
+  it('come when no single remedy helps', () => {
+    const answer = answered(question, within(5))
+    const fitting = [...solveRemedies(question, answer, within(5))].filter(
+      (outcome) => outcome.answer.lay.verdict === 'fits',
+    )
+    expect(fitting.map(({ remedy }) => remedy.steps.map(({ kind }) => kind))).toEqual([
+      ['quarter-turn', 'narrower-seams'],
+    ])
+  })
+
+  it('do not come when one does', () => {
+    const pattern = { ...question.pattern, leastAllowance: 0 }
+    const roomy = { ...question, pattern, garment: remnant(rectangle(300, 106)) }
+    const outcomes = [...solveRemedies(roomy, answered(roomy, within(5)), within(5))]
+    expect(outcomes.map(({ remedy }) => remedy.steps.length)).not.toContain(2)
+    expect(outcomes.some(({ answer }) => answer.lay.verdict === 'fits')).toBe(true)
+  })
+})
