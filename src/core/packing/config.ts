@@ -68,6 +68,12 @@ export const STRIP = {
   /** First and finest shrinkage while exploring. */
   shrinkFirst: 0.03,
   shrinkLast: 0.001,
+  shrinkCut: 0.5,
+  shrinkGrow: 2,
+  coarse: { rounds: 40, strikes: 1 },
+  fine: { rounds: 100, strikes: 3 },
+  squeeze: 0,
+  cutAnywhere: true,
   /** Share of the time for exploring; the rest compresses the best lay in ever smaller steps. */
   explore: 0.8,
   compressFirst: 0.0005,

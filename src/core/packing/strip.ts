@@ -1,7 +1,7 @@
 import { type Clock, type Deadline, sooner } from '../base/deadline.ts'
 import { type Random, seededRandom } from '../base/random.ts'
 import type { Mm } from '../base/units.ts'
-import { SEPARATE, STRIP } from './config.ts'
+import { STRIP } from './config.ts'
 import type { Item, PackingProblem, Placement } from './problem.ts'
 import { separate } from './search/attempt.ts'
 import { bySize, constructLayout, spotBox } from './search/construct.ts'
@@ -9,7 +9,7 @@ import { swapLarge } from './search/disrupt.ts'
 import { type Layout, layoutPlacements, layoutServes, type Spot } from './search/layout.ts'
 import { createEngine, createModel, type Engine, type Model } from './search/model.ts'
 import { RULES } from './search/rules.ts'
-import { Separation } from './search/separation.ts'
+import { type SavedSeparation, Separation } from './search/separation.ts'
 
 /** A strip of given height along y, its length along x to be as short as can be. */
 export interface StripProblem {
@@ -100,10 +100,20 @@ class StripSearch {
   /** The best lay squeezed into a shorter strip: overlaps wherever it does not fit. */
   private squeezed(length: Mm, layout: Layout, from: Mm): Separation {
     const model = this.model(length)
+    const cut = STRIP.cutAnywhere ? this.random() * from : from / 2
     const start = layout.map((spot, c): Spot | null => {
       if (!spot) return null
       const option = model.copies[c]?.kind.options.find(({ shape }) => shape === spot.option.shape)
-      return option ? { option, x: spot.x * (length / from), y: spot.y } : null
+      if (!option) return null
+      const { box } = spot.option.shape
+      const mid = spot.x + (box.minX + box.maxX) / 2
+      const x =
+        STRIP.squeeze === 0
+          ? spot.x * (length / from)
+          : STRIP.squeeze === 1 && mid > cut
+            ? spot.x - (from - length)
+            : spot.x
+      return { option, x, y: spot.y }
     })
     const lay = new Separation(model, start, this.random)
     for (let i = 0; i < lay.size; i++)
@@ -111,36 +121,38 @@ class StripSearch {
     return lay
   }
 
+  /** Shrinks by steps that grow with success and shrink with failure; the finest step is insisted on. */
   private explore(deadline: Deadline): void {
-    const patience = { rounds: SEPARATE.patience, strikes: SEPARATE.strikes }
     let shrink = STRIP.shrinkFirst
     while (!deadline.passed()) {
       const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
-      if (shrink > STRIP.shrinkLast) {
-        if (separate(lay, { rounds: patience.rounds / 2, strikes: 1 }, deadline))
-          this.accept(lay.model, lay.layout())
-        else shrink = Math.max(STRIP.shrinkLast, shrink / 2)
-        continue
-      }
-      this.insist(lay, patience, deadline)
+      const needed = this.insist(lay, shrink > STRIP.shrinkLast, deadline)
+      if (needed === null) shrink = Math.max(STRIP.shrinkLast, shrink * STRIP.shrinkCut)
+      else if (needed === 0) shrink = Math.min(STRIP.shrinkFirst, shrink * STRIP.shrinkGrow)
     }
   }
 
-  /** Tries one length again and again, from the least bad lays found at it, each disrupted by a swap. */
-  private insist(lay: Separation, patience: { rounds: number; strikes: number }, deadline: Deadline): void {
-    const pool: ReturnType<Separation['save']>[] = []
-    while (!deadline.passed()) {
+  /**
+   * Tries one length again and again, from the least bad lays found at it, each disrupted by a swap. Gives the number
+   * of disruptions it took, null if there were too many.
+   */
+  private insist(lay: Separation, coarse: boolean, deadline: Deadline): number | null {
+    const patience = coarse ? STRIP.coarse : STRIP.fine
+    const pool: SavedSeparation[] = []
+    for (let k = 0; !deadline.passed(); k++) {
       if (separate(lay, patience, deadline)) {
         this.accept(lay.model, lay.layout())
-        return
+        return k
       }
+      if (coarse) return null
       pool.push(lay.save())
       pool.sort((a, b) => a.overlap - b.overlap)
       const rank = Math.min(1, Math.abs(normal(this.random)) * 0.25)
-      lay.restore(pool[Math.floor(rank * (pool.length - 1) + 0.5)] as (typeof pool)[number])
+      lay.restore(pool[Math.floor(rank * (pool.length - 1) + 0.5)] as SavedSeparation)
       lay.resetWeights()
       swapLarge(lay, this.random)
     }
+    return null
   }
 
   private compress(deadline: Deadline): void {
@@ -149,8 +161,7 @@ class StripSearch {
       const done = 1 - deadline.left() / total
       const shrink = STRIP.compressFirst * (STRIP.compressLast / STRIP.compressFirst) ** done
       const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
-      if (separate(lay, { rounds: SEPARATE.patience, strikes: 2 }, deadline))
-        this.accept(lay.model, lay.layout())
+      if (separate(lay, STRIP.fine, deadline)) this.accept(lay.model, lay.layout())
     }
   }
 }
