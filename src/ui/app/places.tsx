@@ -9,10 +9,13 @@ const PLACES: readonly { to: string; icon: IconName; name: string }[] = [
   { to: '/settings', icon: 'settings', name: words.shell.settings },
 ]
 
-/** Where one can go, in reach of the thumb. A step of the check has its own foot instead. */
+/** Screens with work at the thumb of their own. */
+const WORKING = /^\/check\/|^\/patterns\/[^/]+\/(edit|piece)/
+
+/** Where one can go, in reach of the thumb. A step of the check, and a pattern being typed, have their own foot instead. */
 export function Places() {
   const [location] = useLocation()
-  if (location.startsWith('/check/')) return null
+  if (WORKING.test(location)) return null
   return (
     <nav class="places" aria-label={words.shell.places}>
       <ul>

@@ -21,6 +21,10 @@ const OnePattern = lazyScreen(() =>
 )
 const EditPattern = lazyScreen(() => import('../screens/patterns/edit-screen.tsx').then((m) => m.EditScreen))
 const EditPiece = lazyScreen(() => import('../screens/patterns/piece-screen.tsx').then((m) => m.PieceScreen))
+const Stash = lazyScreen(() => import('../screens/stash/stash-screen.tsx').then((m) => m.StashScreen))
+const OneGarment = lazyScreen(() =>
+  import('../screens/stash/garment-screen.tsx').then((m) => m.GarmentScreen),
+)
 
 /** Which address shows which screen. */
 export function Routes() {
@@ -37,6 +41,8 @@ export function Routes() {
       <Route path="/patterns/:id" component={OnePattern} />
       <Route path="/patterns/:id/edit" component={EditPattern} />
       <Route path="/patterns/:id/piece/:piece" component={EditPiece} />
+      <Route path="/stash" component={Stash} />
+      <Route path="/stash/:id" component={OneGarment} />
       <Route component={Nowhere} />
     </Switch>
   )

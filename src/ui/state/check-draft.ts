@@ -42,6 +42,8 @@ export interface CheckDraft {
   /** Cloth roles of the pattern that shall not come from this garment. */
   readonly otherRoles: readonly ClothRole[]
   readonly flaws: readonly MarkedFlaw[]
+  /** Id of the kept garment that is checked again; null: one that is not kept yet. */
+  readonly garment: string | null
   /** Where she was; null: at the start. */
   readonly step: Step | null
 }
@@ -61,6 +63,7 @@ export const EMPTY_DRAFT: CheckDraft = {
   cloth: { structure: 'unknown', surface: 'plain', pile: 'down', faces: 1, fibres: '', colour: '' },
   otherRoles: [],
   flaws: [],
+  garment: null,
   step: null,
 }
 

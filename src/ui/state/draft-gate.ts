@@ -46,6 +46,7 @@ const gate = z.object({
   ),
   otherRoles: z.catch(z.array(z.string()), []),
   flaws: z.catch(z.array(flaw), []),
+  garment: z.catch(z.nullable(z.string()), null),
   step: z.catch(z.nullable(z.enum(STEPS)), null),
 })
 

@@ -1,3 +1,4 @@
+import type { Mm } from '../../core/base/units.ts'
 import { polygonMoved } from '../../core/geometry/index.ts'
 import type { Box, Polygon } from '../../core/geometry/types.ts'
 import { boxOf } from '../drawing/paths.ts'
@@ -10,32 +11,48 @@ export interface Flow {
   readonly box: Box
 }
 
+/** Widths of a row that are tried, as shares of what the bare area asks for: rows always waste some room. */
+const TRIED = [1, 1.15, 1.3, 1.5, 1.75, 2, 2.5]
+
 /**
- * Sets outlines out in rows, the tallest first, so that all together are about `aspect` times as wide as high.
- * `gap`: between two of them, as a share of the widest.
+ * Sets outlines out in rows, the tallest first, so that all together are drawn as large as may be where the room is
+ * `aspect` times as wide as high. `gap`: between two of them, as a share of the widest.
  */
 export function flow(outlines: readonly Polygon[], aspect: number, gap = 0.06): Flow {
   const boxes = outlines.map((outline) => boxOf([outline]))
-  const sizes = boxes.map(({ minX, minY, maxX, maxY }) => ({ width: maxX - minX, height: maxY - minY }))
-  const widest = Math.max(0, ...sizes.map(({ width }) => width))
+  const widest = Math.max(0, ...boxes.map(widthOf))
   const space = widest * gap
-  const order = [...sizes.keys()].sort((a, b) => (sizes[b]?.height ?? 0) - (sizes[a]?.height ?? 0))
-  const area = sizes.reduce((sum, { width, height }) => sum + (width + space) * (height + space), 0)
-  // Rows waste some room, so a row as wide as the bare area asks for would come out too high.
-  const across = Math.max(widest, Math.sqrt(area * aspect) * 1.05)
+  const area = boxes.reduce((sum, box) => sum + (widthOf(box) + space) * (heightOf(box) + space), 0)
+  const flows = TRIED.map((share) =>
+    inRows(outlines, boxes, Math.max(widest, Math.sqrt(area * aspect) * share), space),
+  )
+  /** Height of the room that this flow would fill. */
+  const room = ({ box }: Flow) => Math.max(heightOf(box), widthOf(box) / aspect)
+  return flows.reduce((best, next) => (room(next) < room(best) ? next : best))
+}
+
+function inRows(outlines: readonly Polygon[], boxes: readonly Box[], across: Mm, space: Mm): Flow {
+  const order = [...boxes.keys()].sort((a, b) => heightOf(boxes[b] as Box) - heightOf(boxes[a] as Box))
   const placed: Polygon[] = [...outlines]
   let [x, top, rowHeight] = [0, 0, 0]
   for (const k of order) {
-    const { width, height } = sizes[k] as { width: number; height: number }
-    if (x > 0 && x + width > across) {
+    const box = boxes[k] as Box
+    if (x > 0 && x + widthOf(box) > across) {
       top -= rowHeight + space
       x = 0
       rowHeight = 0
     }
-    const { minX, maxY } = boxes[k] as Box
-    placed[k] = polygonMoved(outlines[k] as Polygon, x - minX, top - maxY)
-    x += width + space
-    rowHeight = Math.max(rowHeight, height)
+    placed[k] = polygonMoved(outlines[k] as Polygon, x - box.minX, top - box.maxY)
+    x += widthOf(box) + space
+    rowHeight = Math.max(rowHeight, heightOf(box))
   }
   return { outlines: placed, box: boxOf(placed) }
+}
+
+function widthOf({ minX, maxX }: Box): Mm {
+  return maxX - minX
+}
+
+function heightOf({ minY, maxY }: Box): Mm {
+  return maxY - minY
 }

@@ -4,17 +4,22 @@ import { garmentOf } from './check-draft.ts'
 import { beginNext, draft, kind } from './check-state.ts'
 import { keepFromDraft, storeGarment, storeTrouble } from './keeper.ts'
 import { newId } from './new-id.ts'
+import { garmentById, openStash } from './stash-state.ts'
 
 /** The garment kept last, to add to while she likes. */
 export const kept = signal<Garment | null>(null)
 
-/** Keeps the garment under check in the stash and begins the next. False when the device refused; nothing is lost then. */
+/**
+ * Keeps the garment under check in the stash and begins the next; one that was kept before is brought up to date.
+ * False when the device refused; nothing is lost then.
+ */
 export async function keepThis(name: string): Promise<boolean> {
   const { across, along } = draft.value.stretch
   const stretch = across === null && along === null ? null : { across: across ?? 0, along: along ?? 0 }
   const garment = kind.value && garmentOf(draft.value, kind.value, stretch)
   if (!garment) return false
-  const named = { ...garment, id: newId(), name }
+  const before = await keptBefore()
+  const named = before ? updated(before, garment) : { ...garment, id: newId(), name }
   try {
     await keepFromDraft(named)
   } catch (error) {
@@ -24,6 +29,18 @@ export async function keepThis(name: string): Promise<boolean> {
   kept.value = named
   beginNext()
   return true
+}
+
+async function keptBefore(): Promise<Garment | null> {
+  const { garment } = draft.value
+  if (garment === null) return null
+  await openStash()
+  return garmentById(garment)
+}
+
+/** The kept garment with what the check tells of it; what the check does not ask stays. */
+function updated({ id, name, price, washed, note, role }: Garment, checked: Garment): Garment {
+  return { ...checked, id, name, price, washed, note, role }
 }
 
 /** Adds to the garment just kept, at every change. */

@@ -49,7 +49,7 @@ function Editing({ pattern }: { pattern: Pattern }) {
               go('/')
             }}
           >
-            {words.patterns.check}
+            {words.patterns.checkShort}
           </Button>
         </div>
       }

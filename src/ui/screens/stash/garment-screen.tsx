@@ -1,0 +1,139 @@
+import { useEffect } from 'preact/hooks'
+import { useLocation, useParams } from 'wouter-preact'
+import { type Garment, kindOf } from '../../../core/garments/index.ts'
+import { GarmentDrawing } from '../../drawing/garment-drawing.tsx'
+import { Button, ButtonLink } from '../../parts/button.tsx'
+import { Cautions } from '../../parts/notice.tsx'
+import { NumberField } from '../../parts/number-field.tsx'
+import { Screen } from '../../parts/screen.tsx'
+import { TextField } from '../../parts/text-field.tsx'
+import { Tick } from '../../parts/tick.tsx'
+import { checkAgain } from '../../state/check-again.ts'
+import { pattern } from '../../state/check-state.ts'
+import { settings } from '../../state/settings-state.ts'
+import { changeGarment, dropGarment, garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
+import { writeWithUnit } from '../../words/format.ts'
+import { clothWords } from '../../words/garment-words.ts'
+import { words } from '../../words/words.ts'
+import { PanelFigures } from './panel-figures.tsx'
+import './stash.css'
+
+const MOST_PRICE = 100_000
+
+/** One kept garment: what it is, what it opens into, what she noted, and the way to check it again. */
+export function GarmentScreen() {
+  const { id = '' } = useParams()
+  useEffect(() => void openStash(), [])
+  const garment = garmentById(id)
+  if (garment) return <Shown key={id} garment={garment} />
+  if (!stashOpen.value) return <p class="loading soft">{words.shell.loading}</p>
+  return (
+    <Screen title={words.stash.gone} back="/stash">
+      <ButtonLink look="main" to="/stash">
+        {words.stash.toAll}
+      </ButtonLink>
+    </Screen>
+  )
+}
+
+function Shown({ garment }: { garment: Garment }) {
+  const [, go] = useLocation()
+  const name = garment.name.trim() || words.garments.kinds[garment.kind]
+  return (
+    <Screen
+      title={name}
+      back="/stash"
+      foot={
+        <div class="foot-row">
+          <Button look="main" icon="check" wide onPress={() => go(checkAgain(garment))}>
+            {pattern.value ? words.stash.againFor(pattern.value.name) : words.stash.again}
+          </Button>
+        </div>
+      }
+    >
+      <div class="garment-large">
+        <GarmentDrawing garment={garment} label={words.check.drawingOf(words.garments.kinds[garment.kind])} />
+      </div>
+      <p>{clothWords(garment)}</p>
+      <PanelFigures garment={garment} />
+      <MeasureList garment={garment} />
+      <Noted garment={garment} />
+      {!garment.washed && <Cautions ids={['unwashed']} />}
+      <Button
+        look="danger"
+        icon="remove"
+        onPress={() => {
+          dropGarment(garment, words.stash.removed(name))
+          go('/stash')
+        }}
+      >
+        {words.stash.remove}
+      </Button>
+    </Screen>
+  )
+}
+
+function MeasureList({ garment }: { garment: Garment }) {
+  const measured = kindOf(garment.kind).measures.filter(({ id }) => garment.measures[id] !== undefined)
+  if (measured.length === 0) return null
+  return (
+    <section class="stack" aria-labelledby="measures">
+      <h2 id="measures">{words.stash.measures}</h2>
+      <dl class="measure-list">
+        {measured.map(({ id }) => (
+          <div key={id}>
+            <dt>{words.garments.measures[id]?.name ?? id}</dt>
+            <dd>{writeWithUnit(garment.measures[id] ?? 0, settings.value)}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  )
+}
+
+/** What she may change without measuring anew. */
+function Noted({ garment }: { garment: Garment }) {
+  const { id, cloth } = garment
+  const set = (part: Partial<Garment>) => changeGarment(id, part)
+  return (
+    <section class="stack" aria-label={words.check.note}>
+      <Tick label={words.stash.washedBox} checked={garment.washed} onChange={(washed) => set({ washed })} />
+      <TextField
+        id="garment-name"
+        label={words.check.name}
+        value={garment.name}
+        onValue={(name) => set({ name })}
+      />
+      <TextField
+        id="garment-colour"
+        label={words.stash.colour}
+        value={cloth.colour}
+        onValue={(colour) => set({ cloth: { ...cloth, colour } })}
+      />
+      <TextField
+        id="garment-fibres"
+        label={words.stash.fibres}
+        hint={words.stash.fibresHint}
+        value={cloth.fibres}
+        onValue={(fibres) => set({ cloth: { ...cloth, fibres } })}
+      />
+      <NumberField
+        id="garment-price"
+        label={words.check.price}
+        value={garment.price}
+        unit=""
+        least={0}
+        most={MOST_PRICE}
+        step={1}
+        onValue={(price) => set({ price })}
+      />
+      <TextField
+        id="garment-note"
+        label={words.check.note}
+        lines={3}
+        value={garment.note}
+        onValue={(note) => set({ note })}
+      />
+    </section>
+  )
+}

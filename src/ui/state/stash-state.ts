@@ -1,0 +1,70 @@
+import { signal } from '@preact/signals'
+import type { Garment } from '../../core/garments/index.ts'
+import { readGarment } from '../../readers/model/garment.ts'
+import { putGarment, readGarments, removeGarment } from '../../storage/stores/garments.ts'
+import { storeTrouble, theStore } from './keeper.ts'
+import { Shelf } from './shelf.ts'
+import { offerUndo } from './undo.ts'
+
+const shelf = new Shelf<Garment>({
+  name: 'garments',
+  read: readGarments,
+  put: putGarment,
+  remove: removeGarment,
+})
+
+/** Everything kept, the last kept first. */
+export const garments = shelf.records
+export const unreadableGarments = shelf.unreadable
+
+/** False until `garments` holds what is stored. */
+export const stashOpen = signal(false)
+
+/** Reads the stash, once, and follows its changes. */
+export async function openStash(): Promise<void> {
+  try {
+    await shelf.follow(await theStore(), storeTrouble)
+  } catch (error) {
+    storeTrouble.value = error
+  }
+  stashOpen.value = true
+}
+
+export function garmentById(id: string): Garment | null {
+  return garments.value.find((garment) => garment.id === id) ?? null
+}
+
+/** Changes a kept garment, at every change; nothing happens if it is gone. */
+export function changeGarment(id: string, part: Partial<Garment>): void {
+  const now = garmentById(id)
+  if (now) shelf.put({ ...now, ...part })
+}
+
+export function dropGarment(garment: Garment, said: string): void {
+  shelf.remove(garment.id)
+  offerUndo(said, () => shelf.put(garment))
+}
+
+/** Ids of demo garments begin with this; hers never do. */
+const DEMO = 'demo-'
+
+export function isDemo({ id }: Pick<Garment, 'id'>): boolean {
+  return id.startsWith(DEMO)
+}
+
+/** Garments made up for trying things, fetched when asked for. */
+const DEMO_FILES = import.meta.glob<unknown>('../../../demo-data/garments/*.json', { import: 'default' })
+
+/** Puts the demo garments into the stash. Rejects when they cannot be fetched. */
+export async function loadDemo(): Promise<void> {
+  const files = await Promise.all(Object.values(DEMO_FILES).map((load) => load()))
+  for (const file of files) {
+    const read = readGarment(file)
+    if (read.ok) shelf.put({ ...read.value, id: `${DEMO}${read.value.id}` })
+  }
+}
+
+/** Takes the demo garments away; hers stay. */
+export function removeDemo(): void {
+  for (const garment of garments.value.filter(isDemo)) shelf.remove(garment.id)
+}

@@ -1,0 +1,78 @@
+import type { Mm } from '../../core/base/units.ts'
+import type { Garment, KindId } from '../../core/garments/index.ts'
+import { polygonBox } from '../../core/geometry/index.ts'
+import { type Units, unitName, writeBare, writePercent } from './format.ts'
+import { words } from './words.ts'
+
+const texts = words.stash
+
+/** The two measures that tell one garment of a kind from another at a glance: across, then along. */
+const TELLING: Readonly<Record<KindId, readonly [string, string] | null>> = {
+  't-shirt': ['chest', 'body-length'],
+  'tank-top': ['chest', 'body-length'],
+  'long-sleeved-top': ['chest', 'body-length'],
+  'button-shirt': ['chest', 'body-length'],
+  'straight-skirt': ['hip-width', 'skirt-length'],
+  'flared-skirt': ['hem-width', 'skirt-length'],
+  dress: ['chest', 'body-length'],
+  trousers: ['hip-width', 'inseam'],
+  leggings: ['hip-width', 'inseam'],
+  cloth: ['cloth-width', 'cloth-length'],
+  'free-outline': null,
+}
+
+/** “Chest 52 × Length 64 cm”; for a drawn shape its whole size. Empty while nothing is measured. */
+export function measuresInShort(garment: Garment, units: Units): string {
+  const telling = TELLING[garment.kind]
+  if (telling) {
+    const [across, along] = telling.map((id) => garment.measures[id])
+    return across && along ? sizeWords(across, along, units) : ''
+  }
+  if (!garment.outline || garment.outline.length === 0) return ''
+  const { minX, minY, maxX, maxY } = polygonBox(garment.outline)
+  return sizeWords(maxX - minX, maxY - minY, units)
+}
+
+export function sizeWords(across: Mm, along: Mm, units: Units): string {
+  return `${texts.by(writeBare(across, units), writeBare(along, units))} ${unitName(units)}`
+}
+
+/** What the cloth is and does, in a few words. */
+export function clothWords({ cloth, washed }: Garment): string {
+  const { structure, fibres, colour, surface, faces } = cloth
+  return [
+    ...(colour ? [colour] : []),
+    ...(fibres ? [fibres] : []),
+    ...(structure === 'unknown' ? [] : [texts.made[structure]]),
+    ...stretchWords(cloth),
+    ...(surface === 'one-way' ? [texts.pile] : []),
+    ...(faces === 2 ? [texts.bothFaces] : []),
+    washed ? texts.washed : texts.unwashed,
+  ].join(', ')
+}
+
+function stretchWords({ stretch }: Garment['cloth']): readonly string[] {
+  if (stretch === null) return []
+  if (stretch.across === 0 && stretch.along === 0) return [texts.stiff]
+  return [texts.stretches(writePercent(stretch.across), writePercent(stretch.along))]
+}
+
+/** True if each word typed begins a word of what is known of the garment. */
+export function garmentMatches(garment: Garment, typed: string): boolean {
+  const { name, kind, labelSize, note } = garment
+  const known = wordsOf(
+    [name, words.garments.kinds[kind], labelSize ?? '', note, clothWords(garment)].join(' '),
+  )
+  return wordsOf(typed).every((word) => known.some((each) => each.startsWith(word)))
+}
+
+function wordsOf(text: string): readonly string[] {
+  // Letters with their accents taken off, so that “jérsey” is found by “jersey”.
+  return (
+    text
+      .normalize('NFD')
+      .replace(/\p{M}/gu, '')
+      .toLocaleLowerCase()
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  )
+}
