@@ -1,7 +1,7 @@
 import type { Mm } from '../base/units.ts'
 import { ringsIntersection } from '../geometry/clipper.ts'
-import { polygonBox } from '../geometry/polygon.ts'
-import type { Box, Point, Polygon } from '../geometry/types.ts'
+import { polygonArea, polygonBox } from '../geometry/polygon.ts'
+import type { Point, Polygon, Rings } from '../geometry/types.ts'
 import { cutOutline } from './cut-outline.ts'
 import type { OutlineShape, PieceShape } from './pattern.ts'
 
@@ -34,20 +34,23 @@ const LEAST_SHARE = 0.1
  */
 export function splitShape(shape: PieceShape, { way, at }: JoinLine, allowance: Mm): SplitShape | null {
   const whole = cutOutline(shape)
-  const box = polygonBox(whole)
-  const [from, to] = way === 'across' ? [box.minY, box.maxY] : [box.minX, box.maxX]
+  const { minX, minY, maxX, maxY } = polygonBox(whole)
+  const [from, to] = way === 'across' ? [minY, maxY] : [minX, maxX]
   const least = Math.max((to - from) * LEAST_SHARE, 2 * allowance)
   if (at - from < least || to - at < least) return null
-  const first = part(whole, box, way, from, at)
-  const second = part(whole, box, way, at, to)
-  const wideFirst = part(whole, box, way, from, at + allowance)
-  const wideSecond = part(whole, box, way, at - allowance, to)
-  if (!first || !second || !wideFirst || !wideSecond) return null
-  return { first: drawn(wideFirst), second: drawn(wideSecond), seam: lengthOnLine(first, way, at) }
+  const [first, ...rest] = between(whole, way, from, at)
+  const [second, ...others] = between(whole, way, at, to)
+  if (!first || !second || rest.length + others.length > 0) return null
+  return {
+    first: drawn(largest(between(whole, way, from, at + allowance))),
+    second: drawn(largest(between(whole, way, at - allowance, to))),
+    seam: lengthOnLine(first, way, at),
+  }
 }
 
-/** What of the outline lies between two lines, if it is one part without a hole. */
-function part(whole: Polygon, box: Box, way: JoinLine['way'], from: Mm, to: Mm): Polygon | null {
+/** What of the outline lies between two lines. */
+function between(whole: Polygon, way: JoinLine['way'], from: Mm, to: Mm): Rings {
+  const box = polygonBox(whole)
   const [x1, y1, x2, y2] =
     way === 'across'
       ? ([box.minX - 1, from, box.maxX + 1, to] as const)
@@ -58,8 +61,12 @@ function part(whole: Polygon, box: Box, way: JoinLine['way'], from: Mm, to: Mm):
     [x2, y2],
     [x1, y2],
   ]
-  const rings = ringsIntersection([whole], [band])
-  return rings.length === 1 ? (rings[0] as Polygon) : null
+  return ringsIntersection([whole], [band])
+}
+
+/** The part itself: beyond a gap in the piece, its allowance may meet a sliver that is sewn to nothing. */
+function largest(rings: Rings): Polygon {
+  return rings.reduce((best, ring) => (polygonArea(ring) > polygonArea(best) ? ring : best), [])
 }
 
 function drawn(outline: Polygon): OutlineShape {
