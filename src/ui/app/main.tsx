@@ -1,4 +1,5 @@
 import { render } from 'preact'
+import { followInstallOffer } from '../state/home-screen.ts'
 import { startKeeping } from '../state/keeper.ts'
 import { startLiveCheck } from '../state/live-check.ts'
 import './base.css'
@@ -13,6 +14,7 @@ const root = document.getElementById('app')
 if (root) render(<Shell />, root)
 followViewHeight()
 followNews()
+followInstallOffer()
 startKeeping(navigator.language).then(() => {
   followTheme()
   startLiveCheck()

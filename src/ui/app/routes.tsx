@@ -25,6 +25,12 @@ const Stash = lazyScreen(() => import('../screens/stash/stash-screen.tsx').then(
 const OneGarment = lazyScreen(() =>
   import('../screens/stash/garment-screen.tsx').then((m) => m.GarmentScreen),
 )
+const Settings = lazyScreen(() =>
+  import('../screens/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
+)
+const OpenCheck = lazyScreen(() =>
+  import('../screens/open-check/open-check-screen.tsx').then((m) => m.OpenCheckScreen),
+)
 
 /** Which address shows which screen. */
 export function Routes() {
@@ -43,6 +49,8 @@ export function Routes() {
       <Route path="/patterns/:id/piece/:piece" component={EditPiece} />
       <Route path="/stash" component={Stash} />
       <Route path="/stash/:id" component={OneGarment} />
+      <Route path="/settings" component={Settings} />
+      <Route path="/open-check" component={OpenCheck} />
       <Route component={Nowhere} />
     </Switch>
   )

@@ -61,3 +61,9 @@ function styleOf({ units, inchFraction }: Units, rounding: Rounding): LengthStyl
     ? { unit: 'cm', decimalSign, rounding }
     : { unit: 'in', denominator: inchFraction, rounding }
 }
+
+/** A size on the device in kB or MB. */
+export function writeBytes(bytes: number): string {
+  const [size, unit] = bytes < 1e6 ? [bytes / 1e3, words.parts.kB] : [bytes / 1e6, words.parts.MB]
+  return `${writeNumber(size)} ${unit}`
+}

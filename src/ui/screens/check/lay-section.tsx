@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'preact/hooks'
-import type { Pattern } from '../../../core/patterns/pattern.ts'
 import type { CheckAnswer } from '../../../core/planning/check.ts'
 import { ALONE, BESIDE, LoosePiece, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
 import { type LayView, layView, type PanelView, type PlacedPiece } from '../../state/lay-view.ts'
@@ -8,7 +7,8 @@ import { words } from '../../words/words.ts'
 
 interface LaySectionProps {
   readonly answer: CheckAnswer
-  readonly pattern: Pattern
+  /** What each piece is called. */
+  readonly pattern: { readonly pieces: readonly { readonly id: string; readonly name: string }[] }
 }
 
 /** The lay drawn on the garment's panels to scale, in pictures and in words. Nothing is drawn where nothing could be laid. */

@@ -30,6 +30,9 @@ export function StartScreen() {
         <h2 id="from-title">{words.check.from}</h2>
         <KindPictures onPick={begin} />
       </section>
+      <ButtonLink look="quiet" to="/open-check">
+        {words.sharing.open}
+      </ButtonLink>
     </Screen>
   )
 }
@@ -67,7 +70,7 @@ function Left() {
         </Button>
       }
     >
-      {words.check.left}
+      {leftDraft.value?.garment ? words.check.leftKept : words.check.left}
     </Notice>
   )
 }

@@ -9,6 +9,7 @@ import { live, searchLonger, stopLiveCheck } from '../../state/live-check.ts'
 import { settings } from '../../state/settings-state.ts'
 import { verdictWords } from '../../words/verdict-words.ts'
 import { words } from '../../words/words.ts'
+import { ShareButton } from '../open-check/share-button.tsx'
 import { LaySection } from './lay-section.tsx'
 import { SizeTable } from './size-table-section.tsx'
 import { StepFrame } from './step-frame.tsx'
@@ -26,6 +27,9 @@ export function VerdictScreen() {
         <LaySection answer={verdict.answer} pattern={pattern.value} />
       )}
       {pattern.value && <SizeTable pattern={pattern.value} />}
+      {verdict.state === 'answered' && pattern.value && (
+        <ShareButton title={makingWords()} answer={verdict.answer} pattern={pattern.value} />
+      )}
       <Cautions ids={[...(pattern.value?.cautions ?? []), 'blades', 'unwashed']} />
     </StepFrame>
   )
@@ -69,6 +73,7 @@ function Sentence() {
 function Decide() {
   const [, go] = useLocation()
   const garmentKind = kind.value
+  const again = draft.value.garment
   const known = garmentKind !== null && garmentOf(draft.value, garmentKind, null) !== null
   const keep = async () => {
     if (garmentKind && (await keepThis(words.garments.kinds[garmentKind.id]))) go('/check/kept')
@@ -80,13 +85,13 @@ function Decide() {
         wide
         onPress={() => {
           setAside()
-          go('/')
+          go(again === null ? '/' : `/stash/${again}`)
         }}
       >
-        {words.check.leave}
+        {again === null ? words.check.leave : words.check.leaveKept}
       </Button>
       <Button look="main" icon="keep" wide disabled={!known} onPress={() => void keep()}>
-        {words.check.keep}
+        {again === null ? words.check.keep : words.check.keepChanges}
       </Button>
     </div>
   )

@@ -9,6 +9,8 @@ export const parts = {
   cm: 'cm',
   inch: 'in',
   percent: '%',
+  kB: 'kB',
+  MB: 'MB',
   lengthWrong: (example: string) => `Not a length. Type it like ${example}.`,
   lengthRange: (least: string, most: string) => `Most lie between ${least} and ${most}. Worth a second look.`,
   lengthLess: (limit: string, other: string) => `Must be less than “${other}”, which is ${limit}.`,

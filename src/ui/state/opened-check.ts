@@ -1,0 +1,77 @@
+import { signal } from '@preact/signals'
+import type { Fault } from '../../core/base/result.ts'
+import type { Lay } from '../../core/planning/lay.ts'
+import type { LayProblem } from '../../core/planning/lay-problem.ts'
+import { readProblem } from '../../readers/problem-file/read-problem.ts'
+import { words } from '../words/words.ts'
+import { isAbort, solvers } from './answers.ts'
+
+/** Larger than any check that this app writes. */
+const MOST_BYTES = 5_000_000
+/** A phone need not search longer than this at one go, whatever the file asks for. */
+const MOST_SECONDS = 60
+
+export type Opened =
+  | { readonly state: 'none' }
+  | { readonly state: 'faults'; readonly faults: readonly Fault[] }
+  | { readonly state: 'running'; readonly problem: LayProblem; readonly placed: number; readonly of: number }
+  | { readonly state: 'stopped' | 'failed'; readonly problem: LayProblem }
+  | { readonly state: 'answered'; readonly problem: LayProblem; readonly lay: Lay }
+
+/** The shared check that is open; it stays while she looks elsewhere in the app. */
+export const opened = signal<Opened>({ state: 'none' })
+
+let abort = new AbortController()
+let seed = 1
+
+/** Opens a file she chose and begins to work out its verdict. */
+export async function openFile(file: File): Promise<void> {
+  abort.abort()
+  const text = file.size > MOST_BYTES ? null : await file.text().catch(() => null)
+  if (text === null) {
+    const message = file.size > MOST_BYTES ? words.sharing.tooLarge : words.sharing.unreadable
+    opened.value = { state: 'faults', faults: [{ field: 'document', message }] }
+    return
+  }
+  const read = readProblem(text)
+  if (!read.ok) {
+    opened.value = { state: 'faults', faults: read.faults }
+    return
+  }
+  seed = 1
+  await solve(read.value, Math.min(read.value.seconds, MOST_SECONDS))
+}
+
+export function stopOpened(): void {
+  const now = opened.value
+  abort.abort()
+  if (now.state === 'running') opened.value = { state: 'stopped', problem: now.problem }
+}
+
+/** Searches again, as long as may be, from another start. */
+export function searchOpenedLonger(): void {
+  const now = opened.value
+  if (!('problem' in now)) return
+  seed += 1
+  void solve(now.problem, MOST_SECONDS)
+}
+
+async function solve(problem: LayProblem, seconds: number): Promise<void> {
+  abort.abort()
+  abort = new AbortController()
+  const { signal: stop } = abort
+  opened.value = { state: 'running', problem, placed: 0, of: 0 }
+  try {
+    const lay = await solvers.ask(stop, 'lay', problem, {
+      seed,
+      seconds,
+      priority: 1,
+      onProgress: ({ placed, of }) => {
+        if (!stop.aborted) opened.value = { state: 'running', problem, placed, of }
+      },
+    })
+    if (!stop.aborted) opened.value = { state: 'answered', problem, lay }
+  } catch (reason) {
+    if (!isAbort(reason) && !stop.aborted) opened.value = { state: 'failed', problem }
+  }
+}
