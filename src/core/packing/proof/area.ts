@@ -1,15 +1,10 @@
 import type { Mm } from '../../base/units.ts'
 import { ringsArea, ringsIntersection, ringsOffset, ringsUnion } from '../../geometry/clipper.ts'
-import { polygonArea, polygonCounterClockwise, polygonPerimeter } from '../../geometry/polygon.ts'
-import type { Polygon, Rings } from '../../geometry/types.ts'
+import { polygonCounterClockwise, polygonPerimeter } from '../../geometry/polygon.ts'
+import type { Polygon } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
 import type { Item, PackingProblem, Region } from '../problem.ts'
-
-/** What the polygon library's rounding may cost or give along a boundary: 0.2 µm, twice its grid. */
-const ROUNDING: Mm = 0.0002
-
-/** Share by which sums of exact areas are distrusted: rounding of doubles over some thousand points. */
-const DOUBLE_NOISE = 1e-11
+import { areaAtLeast, areaAtMost, areaSlack, exceeds } from './area-bounds.ts'
 
 /**
  * Lemma: pieces that do not overlap cover at most the area there is. With a clearance c, pieces grown by c/2 do
@@ -21,9 +16,7 @@ export function refuteByArea(problem: PackingProblem): Refutation | null {
   const half = problem.clearance / 2
   const needed = sum(items.map((i) => problem.items[i]!.copies * grownArea(problem.items[i]!.outline, half)))
   const available = sum(used.map((region) => groundArea(region) + grownBy(region, half)))
-  return needed * (1 - DOUBLE_NOISE) > available * (1 + DOUBLE_NOISE)
-    ? { kind: 'area', items, figures: { needed, available } }
-    : null
+  return exceeds(needed, available) ? { kind: 'area', items, figures: { needed, available } } : null
 }
 
 /** Indices of the items that must be placed. */
@@ -31,9 +24,9 @@ export function neededItems({ items }: PackingProblem): readonly number[] {
   return items.flatMap((item, i) => (item.optional ? [] : [i]))
 }
 
-/** Area of the outline grown by `margin`, at most: arcs are cut short and rounding is taken off. */
+/** Area that the outline grown by `margin` has at least: arcs are cut short and rounding is taken off. */
 function grownArea(outline: Polygon, margin: Mm): number {
-  const plain = Math.abs(polygonArea(outline))
+  const plain = areaAtLeast(outline)
   if (margin === 0) return plain
   const grown = ringsOffset([polygonCounterClockwise(outline)], margin, 'round')
   return Math.max(plain, ringsArea(grown) - areaSlack(grown))
@@ -46,9 +39,9 @@ function grownBy({ outline, forbidden }: Region, margin: Mm): number {
   return boundary * margin + (1 + forbidden.length) * Math.PI * margin * margin
 }
 
-/** Area of a region without its forbidden areas, at most: exact where there are none. */
+/** Area that a region has at most without its forbidden areas: exact, but for doubles, where there are none. */
 export function groundArea({ outline, forbidden }: Region): number {
-  const whole = Math.abs(polygonArea(outline))
+  const whole = areaAtMost(outline)
   if (forbidden.length === 0) return whole
   const lost = ringsIntersection(ringsUnion(forbidden.map(polygonCounterClockwise)), [
     polygonCounterClockwise(outline),
@@ -56,14 +49,9 @@ export function groundArea({ outline, forbidden }: Region): number {
   return whole - Math.max(0, ringsArea(lost) - areaSlack(lost))
 }
 
-/** What rounding may have changed in an area that the polygon library computed. */
-export function areaSlack(rings: Rings): number {
-  return sum(rings.map(polygonPerimeter)) * ROUNDING + ROUNDING * ROUNDING * rings.length
-}
-
-/** Area of an item's outline, mm². */
+/** Area that an item's outline has at least. */
 export function areaOf({ items }: PackingProblem, item: number): number {
-  return Math.abs(polygonArea((items[item] as Item).outline))
+  return areaAtLeast((items[item] as Item).outline)
 }
 
 function sum(values: readonly number[]): number {

@@ -1,8 +1,8 @@
 import type { Mm } from '../../base/units.ts'
-import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
+import { polygonBox } from '../../geometry/polygon.ts'
 import type { Refutation } from '../answer.ts'
 import type { Item, PackingProblem } from '../problem.ts'
-import { neededItems } from './area.ts'
+import { areaOf, neededItems } from './area.ts'
 import { type CellOutcome, searchCells, type Wanted } from './cell-search.ts'
 import { CellGrid, type Sheet } from './cells.ts'
 import { Relaxed } from './relaxed.ts'
@@ -48,9 +48,8 @@ export function* refuteByCells(problem: PackingProblem): Generator<void, Refutat
 
 /** Every needed copy as the index of its item, the largest first. */
 function copiesBySize(problem: PackingProblem): readonly number[] {
-  const size = (i: number) => Math.abs(polygonArea((problem.items[i] as Item).outline))
   return [...neededItems(problem)]
-    .sort((a, b) => size(b) - size(a))
+    .sort((a, b) => areaOf(problem, b) - areaOf(problem, a))
     .flatMap((i) => Array.from({ length: (problem.items[i] as Item).copies }, () => i))
 }
 

@@ -1,11 +1,11 @@
 import { ringsDifference } from '../../geometry/clipper.ts'
 import { polygonNegated } from '../../geometry/minkowski.ts'
-import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
+import { polygonBox } from '../../geometry/polygon.ts'
 import { polygonMoved } from '../../geometry/transform.ts'
 import type { Box, Point, Polygon } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
 import type { Item, PackingProblem, Region } from '../problem.ts'
-import { neededItems } from './area.ts'
+import { areaOf, neededItems } from './area.ts'
 import { centred } from './core-outline.ts'
 import { coreDomain } from './relaxed.ts'
 import { provedInEveryTurn } from './turns.ts'
@@ -20,8 +20,7 @@ import { provedInEveryTurn } from './turns.ts'
  * A generator that pauses now and then; `null` when it has found no proof.
  */
 export function* refuteByPoints(problem: PackingProblem): Generator<void, Refutation | null> {
-  const size = (i: number) => Math.abs(polygonArea((problem.items[i] as Item).outline))
-  const items = [...neededItems(problem)].sort((a, b) => size(b) - size(a))
+  const items = [...neededItems(problem)].sort((a, b) => areaOf(problem, b) - areaOf(problem, a))
   for (let kinds = 1; kinds <= items.length; kinds++) {
     const group = items.slice(0, kinds)
     const copies = group.reduce((sum, i) => sum + (problem.items[i] as Item).copies, 0)

@@ -5,7 +5,8 @@ import { polygonOriented } from '../../geometry/transform.ts'
 import type { Polygon, Rings } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
 import type { PackingProblem, Region } from '../problem.ts'
-import { areaOf, areaSlack, groundArea, neededItems } from './area.ts'
+import { areaOf, groundArea, neededItems } from './area.ts'
+import { areaSlack, exceeds } from './area-bounds.ts'
 import { centred, coreOutline } from './core-outline.ts'
 import { coreDomain, type Relaxed } from './relaxed.ts'
 
@@ -52,7 +53,7 @@ function refuteGroup(
     if (needed < LEAST_SHARE * ground) continue
     const largest = items.slice(0, k + 1)
     const available = regions.reduce((sum, r) => sum + reachedArea(problem, largest, r), 0)
-    if (needed > available) return { kind: 'area', items: largest, figures: { needed, available } }
+    if (exceeds(needed, available)) return { kind: 'area', items: largest, figures: { needed, available } }
   }
   return null
 }

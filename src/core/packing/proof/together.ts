@@ -3,8 +3,8 @@ import { minkowskiSum, polygonNegated } from '../../geometry/minkowski.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
 import type { Box, Point, Polygon, Rings } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
-import type { Item } from '../problem.ts'
-import { groundArea, neededItems } from './area.ts'
+import { areaOf, groundArea, neededItems } from './area.ts'
+import { exceeds } from './area-bounds.ts'
 import type { Core, Relaxed } from './relaxed.ts'
 import { squareSide } from './squares.ts'
 
@@ -16,7 +16,7 @@ import { squareSide } from './squares.ts'
  */
 export function refuteTogether(relaxed: Relaxed): Refutation | null {
   const { problem } = relaxed
-  const size = (item: number) => Math.abs(polygonArea((problem.items[item] as Item).outline))
+  const size = (item: number) => areaOf(problem, item)
   const copies = [...neededItems(problem)]
     .sort((a, b) => size(b) - size(a))
     .flatMap((item) => Array.from({ length: problem.items[item]!.copies }, () => item))
@@ -37,9 +37,6 @@ export function refuteTogether(relaxed: Relaxed): Refutation | null {
 /** Steps after which a search for an assignment is given up: some tens of milliseconds. */
 const MOST_STEPS = 100_000
 
-/** The noise of sums of doubles, as a share. */
-const DOUBLE_NOISE = 1e-9
-
 class AssignmentSearch {
   private readonly excluded = new Map<string, boolean>()
   private readonly ground: readonly number[]
@@ -49,27 +46,28 @@ class AssignmentSearch {
     private readonly relaxed: Relaxed,
     private readonly size: (item: number) => number,
   ) {
-    this.ground = relaxed.problem.regions.map((region) => groundArea(region) * (1 + DOUBLE_NOISE))
+    this.ground = relaxed.problem.regions.map((region) => groundArea(region))
   }
 
   assigns(copies: readonly number[]): 'some' | 'none' | 'too-long' {
     this.steps = 0
     const held: number[][] = this.ground.map(() => [])
-    const left = [...this.ground]
+    const used = this.ground.map(() => 0)
     const place = (k: number, from: number): boolean => {
       if (k === copies.length || ++this.steps > MOST_STEPS) return true
       const item = copies[k] as number
       for (let r = from; r < held.length; r++) {
         const inRegion = held[r] as number[]
-        const room = (left[r] as number) - this.size(item)
-        if (room < 0 || !this.relaxed.mayLieIn(item, r)) continue
+        const before = used[r] as number
+        const after = before + this.size(item)
+        if (exceeds(after, this.ground[r] as number) || !this.relaxed.mayLieIn(item, r)) continue
         if (inRegion.some((other) => this.exclude(other, item, r))) continue
         inRegion.push(item)
-        left[r] = room
+        used[r] = after
         // Equal copies take regions in order: any packing can be renamed so.
         if (place(k + 1, copies[k + 1] === item ? r : 0)) return true
         inRegion.pop()
-        left[r] = room + this.size(item)
+        used[r] = before
       }
       return false
     }
