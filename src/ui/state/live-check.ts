@@ -1,5 +1,6 @@
 import { computed, effect, signal } from '@preact/signals'
 import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
+import { roomAsked } from '../../core/planning/doubt.ts'
 import { answerTo, isAbort, knownAnswer, questionKey } from './answers.ts'
 import type { CheckQuery } from './check-query.ts'
 import { query } from './check-state.ts'
@@ -32,11 +33,18 @@ export const live = computed<LiveVerdict>(() => {
   const now = run.value
   if (now.state !== 'answered') return now
   const { answer } = now
-  const sign = signOf(answer.lay, settings.value.tapeDoubt)
-  const { byUsual, ifStretch } = asked
-  if (ifStretch === null) return { state: 'answered', sign, answer, byUsual, ifStretch }
-  if (answer.lay.verdict === 'fits') return { state: 'answered', sign, answer, byUsual, ifStretch }
-  if (now.atBest && sign === 'cannot') return { state: 'answered', sign, answer, byUsual, ifStretch: null }
+  const { byUsual, ifStretch, question } = asked
+  const { tapeDoubt } = settings.value
+  const verdict = {
+    state: 'answered',
+    sign: signOf(answer.lay, question.garment, tapeDoubt),
+    answer,
+    roomAsked: roomAsked(question.garment, tapeDoubt),
+    byUsual,
+    ifStretch,
+  } as const
+  if (ifStretch === null || verdict.sign === 'fits' || verdict.sign === 'doubt') return verdict
+  if (now.atBest && verdict.sign === 'cannot') return { ...verdict, ifStretch: null }
   // Undecided, or a "no" to a stretch only taken for granted: that is no verdict on this cloth.
   return { state: 'waiting', missing: 'stretch' }
 })

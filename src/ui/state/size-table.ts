@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals'
-import type { CheckAnswer } from '../../core/planning/check.ts'
+import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import { type TableCell, tableOrder } from '../../core/planning/table-order.ts'
 import { answerTo, isAbort, knownAnswer } from './answers.ts'
 import { queryOf } from './check-query.ts'
@@ -53,17 +53,23 @@ async function fillCell(cell: TableCell, stop: AbortSignal): Promise<void> {
   const key = cellKey(cell)
   const asked = queryOf({ ...draft.peek(), ...cell }, pattern.peek(), kind.peek(), settings.peek().clearance)
   if (!asked.ask) return set(key, { state: 'failed' })
-  if (asked.ifStretch) return set(key, { state: 'stretch' })
-  const known = knownAnswer(asked.question)
-  if (known) return set(key, known)
-  set(key, { state: 'running' })
+  // Stretch not told: only a "no" that holds however far the cloth stretches is a verdict.
+  const question = asked.atBest ?? asked.question
+  const known = knownAnswer(question)
+  if (!known) set(key, { state: 'running' })
   try {
-    const result = await answerTo(asked.question, stop, { seed: 1, seconds: SECONDS_A_CELL })
-    set(key, result.ok ? result.value : { state: 'failed' })
+    const answer = known ?? (await cellAnswer(question, stop))
+    const open = asked.atBest !== null && answer?.lay.verdict !== 'cannot'
+    set(key, open ? { state: 'stretch' } : (answer ?? { state: 'failed' }))
   } catch (reason) {
     if (isAbort(reason)) throw reason
     set(key, { state: 'failed' })
   }
+}
+
+async function cellAnswer(question: CheckQuestion, stop: AbortSignal): Promise<CheckAnswer | null> {
+  const result = await answerTo(question, stop, { seed: 1, seconds: SECONDS_A_CELL })
+  return result.ok ? result.value : null
 }
 
 function set(key: string, cell: CellState): void {

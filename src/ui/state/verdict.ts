@@ -1,6 +1,8 @@
 import type { Stretch } from '../../core/base/terms.ts'
 import type { Mm } from '../../core/base/units.ts'
+import type { Garment } from '../../core/garments/index.ts'
 import type { CheckAnswer } from '../../core/planning/check.ts'
+import { type Standing, standing } from '../../core/planning/doubt.ts'
 import type { Lay } from '../../core/planning/lay.ts'
 
 /** How a verdict is shown. `doubt`: fits, but by less than the tape may be off; `open`: no way found, nothing proved. */
@@ -18,15 +20,22 @@ export type LiveVerdict =
       readonly state: 'answered'
       readonly sign: Sign
       readonly answer: CheckAnswer
+      /** The spare with which it would fit for sure. */
+      readonly roomAsked: Mm
       /** Some measures are the label's, not the tape's. */
       readonly byUsual: boolean
       /** Holds on condition that the cloth stretches so far; null: stretch was told or does not matter. */
       readonly ifStretch: Stretch | null
     }
 
-/** A lay's sign, given how far a tape may be off on a soft garment. A spare that is not known counts as none. */
-export function signOf(lay: Lay, tapeDoubt: Mm): Sign {
-  if (lay.verdict === 'cannot') return 'cannot'
-  if (lay.verdict === 'not-found') return 'open'
-  return (lay.spare ?? 0) < tapeDoubt ? 'doubt' : 'fits'
+const SIGNS: Readonly<Record<Standing, Sign>> = {
+  'fits-with-room': 'fits',
+  'fits-if-tape-right': 'doubt',
+  cannot: 'cannot',
+  'not-found': 'open',
+}
+
+/** A lay's sign on a garment whose tape figures may each be off by `tapeDoubt`. */
+export function signOf(lay: Lay, garment: Pick<Garment, 'kind' | 'traits'>, tapeDoubt: Mm): Sign {
+  return SIGNS[standing(lay, garment, tapeDoubt)]
 }

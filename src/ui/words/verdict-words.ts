@@ -40,7 +40,7 @@ export function verdictWords(
     case 'doubt':
       return {
         headline: words.verdict.doubt(spare ?? ''),
-        detail: joined(rests, words.verdict.doubtHint(writeSmall(settings.tapeDoubt, settings))),
+        detail: joined(rests, words.verdict.doubtHint(writeSmall(verdict.roomAsked, settings))),
       }
     case 'cannot':
       return { headline: words.verdict.cannot, detail: joined(reasonWords(lay, settings, pattern), rests) }

@@ -22,7 +22,8 @@ function answered(
   }
   return {
     state: 'answered',
-    sign: signOf(whole, DEFAULT_SETTINGS.tapeDoubt),
+    sign: signOf(whole, { kind: 'cloth', traits: {} }, DEFAULT_SETTINGS.tapeDoubt),
+    roomAsked: DEFAULT_SETTINGS.tapeDoubt,
     answer: {
       problem: { name: '', clearance: 0, seconds: 1, panels: [], pieces: [] },
       lay: whole,
@@ -46,7 +47,9 @@ describe('the verdict in words', () => {
   })
 
   it('says that the tape decides when less is to spare than it may be off', () => {
-    expect(sentence(answered({ spare: 3 }))).toMatch(/^Fits only if your tape is right: 3 mm .*off by 8 mm/)
+    expect(sentence(answered({ spare: 3 }))).toMatch(
+      /^Fits only if your tape is right: 3 mm .*8 mm to spare would make it sure/,
+    )
   })
 
   it('tells why not, with the names of the pieces and her units', () => {

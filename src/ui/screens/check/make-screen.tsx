@@ -17,6 +17,7 @@ export function MakeScreen() {
   const [, go] = useLocation()
   const chosen = pattern.value
   const { version, size, step, kind } = draft.value
+  const others = allPatterns().filter(({ id }) => id !== chosen?.id)
   const done = () => go(kind && step ? `/check/${step}` : '/')
   return (
     <Screen
@@ -54,14 +55,8 @@ export function MakeScreen() {
       )}
       <section class="stack" aria-labelledby="all-patterns">
         <h2 id="all-patterns">{chosen ? words.check.another : words.check.chooseMake}</h2>
-        {allPatterns().map((each) => (
-          <button
-            key={each.id}
-            type="button"
-            class="pattern-card"
-            aria-pressed={each.id === chosen?.id}
-            onClick={() => chooseMake(each)}
-          >
+        {others.map((each) => (
+          <button key={each.id} type="button" class="pattern-card" onClick={() => chooseMake(each)}>
             <span class="grow">
               <span class="pattern-name">{each.name}</span>
               <span class="pattern-about">{each.about}</span>

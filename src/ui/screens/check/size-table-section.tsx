@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks'
+import type { Garment } from '../../../core/garments/index.ts'
 import type { Pattern, Version } from '../../../core/patterns/pattern.ts'
-import type { CheckAnswer } from '../../../core/planning/check.ts'
 import { Button } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { questionKey } from '../../state/answers.ts'
@@ -42,7 +42,7 @@ export function SizeTable({ pattern }: { pattern: Pattern }) {
               <th scope="row">{size}</th>
               {pattern.versions.map((version) => (
                 <td key={version.id}>
-                  <Cell version={version} size={size} />
+                  <Cell version={version} size={size} garment={asked.question.garment} />
                 </td>
               ))}
             </tr>
@@ -65,26 +65,29 @@ export function SizeTable({ pattern }: { pattern: Pattern }) {
 interface CellProps {
   readonly version: Version
   readonly size: string
+  readonly garment: Garment
 }
 
 /** The verdict on one size and version; tapping it makes it the chosen one. */
-function Cell({ version, size }: CellProps) {
+function Cell({ version, size, garment }: CellProps) {
   const here = draft.value.version === version.id && draft.value.size === size
   const now = live.value
   // The chosen cell shows what the verdict says, which may have searched longer than the table does.
   const cell =
     here && now.state === 'answered' ? now.answer : table.value.get(cellKey({ version: version.id, size }))
+  const sign = cell && 'lay' in cell ? signOf(cell.lay, garment, settings.value.tapeDoubt) : null
+  const lines = cellWords(cell, sign)
   return (
     <button
       type="button"
-      class={`cell ${cellLook(cell)}`}
+      class={sign ? `cell verdict-${sign}` : 'cell'}
       aria-current={here ? 'true' : undefined}
-      aria-label={words.verdict.cell(size, version.name, cellWords(cell).filter(Boolean).join(', '))}
+      aria-label={words.verdict.cell(size, version.name, lines.join(', '))}
       onClick={() => tell({ version: version.id, size })}
     >
-      {cell && !('state' in cell) && <Icon name={SIGN_ICONS[signOfCell(cell)]} size={18} />}
+      {sign && <Icon name={SIGN_ICONS[sign]} size={18} />}
       <span>
-        {cellWords(cell).map((line) => (
+        {lines.map((line) => (
           <span key={line} class="cell-line">
             {line}
           </span>
@@ -95,18 +98,10 @@ function Cell({ version, size }: CellProps) {
 }
 
 /** What a cell says, a line each. */
-function cellWords(cell: CellState | undefined): readonly string[] {
+function cellWords(cell: CellState | undefined, sign: Sign | null): readonly string[] {
   if (cell === undefined) return [words.verdict.short.waiting]
   if ('state' in cell) return [words.verdict.short[cell.state]]
   const { spare } = cell.lay
-  const word = words.verdict.short[signOfCell(cell)]
+  const word = words.verdict.short[sign ?? 'failed']
   return spare === null ? [word] : [word, writeSmall(spare, settings.value)]
-}
-
-function signOfCell(answer: CheckAnswer): Sign {
-  return signOf(answer.lay, settings.value.tapeDoubt)
-}
-
-function cellLook(cell: CellState | undefined): string {
-  return cell === undefined || 'state' in cell ? '' : `verdict-${signOfCell(cell)}`
 }

@@ -28,8 +28,8 @@ export const verdict = {
   ifStretchBoth: (across: string, along: string) => `If it stretches ${across} across and ${along} along`,
   doubt: (spare: string) => `Fits only if your tape is right: ${spare} to spare`,
   doubtShort: (spare: string) => `Only ${spare} to spare`,
-  doubtHint: (doubt: string) =>
-    `A tape on a soft garment may be off by ${doubt}. Measure again before you decide.`,
+  doubtHint: (room: string) =>
+    `A tape on a soft garment may be off by so much that ${room} to spare would make it sure. Measure again before you decide.`,
   cannot: 'Cannot be cut from this',
   open: 'No way found to cut it',
   openHint: 'That is not a proof. A rest is shown below; another size or version may do.',
