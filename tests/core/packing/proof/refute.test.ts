@@ -142,6 +142,28 @@ describe('proved by search', () => {
   )
 })
 
+/** A square of 300 in two strips, each turned by an angle of its own. */
+const STRIPS: Pieces[] = [
+  {
+    ways: [{ turn: 263, mirrored: false, tilt: 4 }],
+    outline: [
+      [-297.7638454923966, -36.56080302154421],
+      [0, 0],
+      [-18.280401510772105, 148.8819227461983],
+      [-316.0442470031687, 112.3211197246541],
+    ],
+  },
+  {
+    ways: [{ turn: 76, mirrored: false, tilt: 4 }],
+    outline: [
+      [327.37700222274907, -72.96779026149925],
+      [36.28828433995012, -145.54435894139948],
+      [72.57656867990023, -291.08871788279896],
+      [363.6652865626992, -218.51214920289874],
+    ],
+  },
+]
+
 describe('never a false no', () => {
   it.each<[string, PackingProblem]>([
     ['a piece as large as its region', problemOf(square(100), [{ outline: rect(100) }])],
@@ -180,6 +202,10 @@ describe('never a false no', () => {
     [
       'two unit squares, each in a panel of 1.9',
       problemOf([...square(1.9), ...square(1.9)], [{ outline: rect(1), copies: 2 }]),
+    ],
+    [
+      'two strips of a square whose areas add up to more by the rounding of doubles',
+      problemOf(square(300), STRIPS),
     ],
     ['nothing needed', problemOf(square(1), [{ outline: rect(2), optional: true }])],
   ])(
