@@ -33,7 +33,6 @@ export const flaws = {
   toBottom: 'Ends, up from the bottom',
   drawing: (panel: string) =>
     `${panel}, laid out. Tap to mark a place; drag a mark to move it. The list below does the same with figures.`,
-  sizeHandle: 'Size',
   noPanels: 'These measures leave no cloth. Look at the measures again.',
   orphaned: 'This part is gone, as the garment is now described. The mark counts for nothing.',
 } as const

@@ -32,7 +32,7 @@ export const verdict = {
     `A tape on a soft garment may be off by so much that ${room} to spare would make it sure. Measure again before you decide.`,
   cannot: 'Cannot be cut from this',
   open: 'No way found to cut it',
-  openHint: 'That is not a proof. A rest is shown below; another size or version may do.',
+  openHint: 'That is not a proof: there may still be a way. Another size or version may do.',
   whyShort: {
     stretch: 'It does not stretch enough',
     surface: 'The pile points the wrong way',
@@ -52,7 +52,6 @@ export const verdict = {
   stop: 'Stop',
   again: 'Search longer',
   openIt: 'Open the verdict',
-  faults: (what: string) => `No verdict: ${what}`,
   unable: 'The sums could not be done on this device. Try again.',
   layTitle: 'Where each piece goes',
   layBest: 'The best way found',
