@@ -10,6 +10,7 @@ import {
 } from 'clipper2-ts'
 import type { Mm } from '../base/units.ts'
 import { polygonArea } from './polygon.ts'
+import { withoutSpikes } from './spikes.ts'
 import type { Point, Polygon, Rings } from './types.ts'
 
 /**
@@ -17,6 +18,16 @@ import type { Point, Polygon, Rings } from './types.ts'
  * costs at most 0.00005 mm a coordinate, and products of garment-sized numbers stay exact in a double.
  */
 export const GRID_PER_MM = 10_000
+
+/** Results lose spikes up to this wide, in grid units: rounding makes them, and their tips lie far off the truth. */
+const SPIKE_WIDTH = 3
+
+/**
+ * Booleans are computed in a plane sheared by this much, y + SHEAR · x, which is exact on the grid. The library
+ * can miscount windings where level edges run back over each other, as they do whenever straight-grain outlines
+ * touch; sheared, ordinary outlines have no level edges.
+ */
+const SHEAR = 3
 
 function toGrid(polygon: Polygon): Path64 {
   return polygon.map(([x, y]) => ({ x: Math.round(x * GRID_PER_MM), y: Math.round(y * GRID_PER_MM) }))
@@ -26,13 +37,30 @@ function fromGrid(path: Path64): Polygon {
   return path.map((point): Point => [point.x / GRID_PER_MM, point.y / GRID_PER_MM])
 }
 
+function sheared(rings: Rings): Paths64 {
+  return rings
+    .map((ring) => withoutSpikes(toGrid(ring), 0).map(({ x, y }) => ({ x, y: y + SHEAR * x })))
+    .filter((path) => path.length > 0)
+}
+
+function fromSheared(paths: Paths64): Rings {
+  return paths.flatMap((path) => {
+    const ring = withoutSpikes(
+      path.map(({ x, y }) => ({ x, y: y - SHEAR * x })),
+      SPIKE_WIDTH,
+    )
+    return ring.length > 0 ? [fromGrid(ring)] : []
+  })
+}
+
 function combine(kind: ClipType, subject: Rings, clip: Rings): Rings {
   const clipper = new Clipper64()
-  clipper.addSubject(subject.map(toGrid))
-  if (clip.length > 0) clipper.addClip(clip.map(toGrid))
+  clipper.addSubject(sheared(subject))
+  const clips = sheared(clip)
+  if (clips.length > 0) clipper.addClip(clips)
   const solution: Paths64 = []
   clipper.execute(kind, FillRule.NonZero, solution)
-  return solution.map(fromGrid)
+  return fromSheared(solution)
 }
 
 /** Everything covered by at least one ring (non-zero winding; give counter-clockwise rings for solids). */
@@ -47,10 +75,10 @@ export function ringsUnion(rings: Rings): Rings {
 export function windingRings(paths: Rings, sign: 1 | -1): Rings {
   const clipper = new Clipper64()
   clipper.preserveCollinear = false
-  clipper.addSubject(paths.map(toGrid))
+  clipper.addSubject(sheared(paths))
   const solution: Paths64 = []
   clipper.execute(ClipType.Union, sign > 0 ? FillRule.Positive : FillRule.Negative, solution)
-  return solution.map(fromGrid)
+  return fromSheared(solution)
 }
 
 /** What both sets cover. */
