@@ -33,5 +33,6 @@ export function Places() {
 }
 
 function isAt(location: string, place: string): boolean {
-  return place === '/' ? location === '/' : location === place || location.startsWith(`${place}/`)
+  if (place === '/') return location === '/' || location === '/open-check'
+  return location === place || location.startsWith(`${place}/`)
 }

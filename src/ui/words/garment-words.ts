@@ -51,6 +51,15 @@ export function clothWords({ cloth, washed }: Garment): string {
   ].join(', ')
 }
 
+/** The same for a list: colour, how it is made, and how far it stretches across. */
+export function clothInShort({ cloth: { colour, structure, stretch } }: Garment): string {
+  return [
+    ...(colour ? [colour] : []),
+    ...(structure === 'unknown' ? [] : [texts.made[structure]]),
+    ...(stretch && stretch.across > 0 ? [texts.stretchesAcross(writePercent(stretch.across))] : []),
+  ].join(', ')
+}
+
 function stretchWords({ stretch }: Garment['cloth']): readonly string[] {
   if (stretch === null) return []
   if (stretch.across === 0 && stretch.along === 0) return [texts.stiff]

@@ -1,4 +1,7 @@
+import type { Mm } from '../../../core/base/units.ts'
+import { KIND_IDS } from '../../../core/garments/index.ts'
 import type { CheckAnswer } from '../../../core/planning/check.ts'
+import { roomAsked } from '../../../core/planning/doubt.ts'
 import type { Lay } from '../../../core/planning/lay.ts'
 import type { LayProblem } from '../../../core/planning/lay-problem.ts'
 import { writeLayFile } from '../../../readers/problem-file/lay-schema.ts'
@@ -93,8 +96,16 @@ function Sentence({ opened }: { opened: WithProblem }) {
   )
 }
 
-/** A file's panels count as they are given: nobody says which tape they come from. */
-const SIGNS: Readonly<Record<Lay['verdict'], Sign>> = { fits: 'fits', cannot: 'cannot', 'not-found': 'open' }
+/** A file does not say which garment its panels come from, so the most that any of them asks is asked. */
+function carefulRoom(tapeDoubt: Mm): Mm {
+  return Math.max(...KIND_IDS.map((kind) => roomAsked({ kind, traits: {} }, tapeDoubt)))
+}
+
+function signOfFile({ verdict, spare }: Lay, room: Mm): Sign {
+  if (verdict === 'cannot') return 'cannot'
+  if (verdict === 'not-found') return 'open'
+  return (spare ?? 0) >= room ? 'fits' : 'doubt'
+}
 
 function verdictOf(opened: WithProblem): LiveVerdict {
   switch (opened.state) {
@@ -104,14 +115,17 @@ function verdictOf(opened: WithProblem): LiveVerdict {
       return { state: 'stopped' }
     case 'failed':
       return { state: 'failed', what: null }
-    case 'answered':
+    case 'answered': {
+      const room = carefulRoom(settings.value.tapeDoubt)
+      const sign = signOfFile(opened.lay, room)
       return {
         state: 'answered',
-        sign: SIGNS[opened.lay.verdict],
+        sign,
         answer: answerOf(opened),
-        roomAsked: 0,
+        roomAsked: room,
         byUsual: false,
         ifStretch: null,
       }
+    }
   }
 }

@@ -17,7 +17,7 @@ import {
   unreadableGarments,
 } from '../../state/stash-state.ts'
 import { writeNumber } from '../../words/format.ts'
-import { clothWords, garmentMatches, measuresInShort } from '../../words/garment-words.ts'
+import { clothInShort, garmentMatches, measuresInShort } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
 import './stash.css'
 
@@ -90,28 +90,32 @@ function List() {
 }
 
 function GarmentCard({ garment }: { garment: Garment }) {
-  const { id, name, kind, price } = garment
+  const { id, name, kind, price, washed } = garment
   const kindName = words.garments.kinds[kind]
-  const facts = [
-    ...(name === kindName ? [] : [kindName]),
-    measuresInShort(garment, settings.value),
-    ...(price === null ? [] : [writeNumber(price)]),
-  ]
+  const title = name.trim() || kindName
   return (
     <CardLink
       to={`/stash/${id}`}
-      title={name.trim() || kindName}
+      title={title}
       picture={
         <span class="garment-small">
           <GarmentDrawing garment={garment} />
         </span>
       }
     >
+      <span class="card-text">
+        {joined(title === kindName ? '' : kindName, measuresInShort(garment, settings.value))}
+      </span>
+      <span class="card-text">{clothInShort(garment)}</span>
       {isDemo(garment) && <span class="tag">{words.stash.demoMark}</span>}
-      <span class="card-text">{facts.filter((fact) => fact !== '').join(' · ')}</span>
-      <span class="card-text">{clothWords(garment)}</span>
+      {!washed && <span class="tag tag-open">{words.stash.unwashed}</span>}
+      {price !== null && <span class="card-text card-inline">{words.stash.cost(writeNumber(price))}</span>}
     </CardLink>
   )
+}
+
+function joined(...facts: readonly string[]): string {
+  return facts.filter((fact) => fact !== '').join(' · ')
 }
 
 /** Garments to try things with, which come and go with one tap. */

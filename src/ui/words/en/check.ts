@@ -90,7 +90,7 @@ export const check = {
   keep: 'Keep it',
   leave: 'Walk away',
   keepChanges: 'Keep changes',
-  leaveKept: 'Leave as it was',
+  leaveKept: 'Leave it',
   kept: 'Kept in your stash',
   keptHint: 'Add what you like, or nothing. It is all saved as you type.',
   name: 'Name',

@@ -37,7 +37,8 @@ export const settings = {
     'Rules differ from place to place. Keep to those where you live, and ask someone qualified if in doubt.',
   about: 'About',
   aboutText:
-    'Cutworth works out whether the pieces of a pattern can be cut from a second-hand garment. “Fits” is said only of a lay that has been checked by itself; “cannot” only with a proof; anything else is “not found”.',
+    'Cutworth works out whether the pieces of a pattern can be cut from a second-hand garment. It says “fits” only when the finished lay has passed a second, separate check, and “cannot” only with a proof. Anything else is “not found”.',
   licence: 'Free software under the MIT licence.',
   thirdParty: 'Licences of the parts it is made with',
+  thirdPartyFailed: 'They could not be loaded. They lie beside the app as third-party-licences.md.',
 } as const
