@@ -1,10 +1,10 @@
 import type { CheckAnswer, CheckQuestion } from '../check.ts'
 import { CHEAP, REMEDIES } from './all.ts'
-import type { Remedy, RemedyStep } from './remedy.ts'
+import type { Remedy, RemedyMaker } from './remedy.ts'
 import { usefulSteps } from './useful.ts'
 
-/** Pairs are many and seldom wanted. */
-const MOST_PAIRS = 8
+/** Pairs are many and seldom wanted: those of the five cheapest kinds, then some of joins. */
+const MOST_PAIRS = 10
 
 /**
  * Changed questions that may have an answer where this one has none, cheapest to her first; none if it fits.
@@ -19,7 +19,7 @@ export function remediesFor(question: CheckQuestion, answer: CheckAnswer): reado
 }
 
 /**
- * Two cheap changes together, the pairs of the cheapest first. One that is ruled out by itself may still be half of a pair:
+ * Two cheap changes together, ordered by the dearer of the two. One that is ruled out by itself may still be half of a pair:
  * room gained is used better by pieces that may turn. Both ruled out stay ruled out only where the proof is of area
  * or stretch, so at least one must have been of use.
  */
@@ -27,22 +27,21 @@ export function pairsFor(question: CheckQuestion, answer: CheckAnswer): readonly
   if (answer.lay.verdict === 'fits') return []
   const useful = usefulSteps(answer)
   const cheap = REMEDIES.filter(({ kinds }) => kinds.every((kind) => CHEAP.includes(kind)))
-  const pairs = cheap.flatMap((first, i) =>
-    cheap.slice(i + 1).flatMap((second) =>
-      first
-        .propose(question, answer)
-        .slice(0, 1)
-        .flatMap((one) =>
-          second
-            .propose(one.question, answer)
-            .slice(0, 1)
-            .map((two) => together(one, two)),
-        ),
-    ),
+  const pairs = cheap.flatMap((dearer, j) =>
+    cheap.slice(0, j).flatMap((cheaper) => pairOf(cheaper, dearer, question, answer)),
   )
-  return pairs.filter(({ steps }) => steps.some((step: RemedyStep) => useful(step))).slice(0, MOST_PAIRS)
+  return pairs.filter(({ steps }) => steps.some(useful)).slice(0, MOST_PAIRS)
 }
 
-function together(one: Remedy, two: Remedy): Remedy {
-  return { steps: [...one.steps, ...two.steps], question: two.question }
+/** The first proposal of each maker, the second one made upon the first one's question. */
+function pairOf(
+  first: RemedyMaker,
+  second: RemedyMaker,
+  question: CheckQuestion,
+  answer: CheckAnswer,
+): readonly Remedy[] {
+  const [one] = first.propose(question, answer)
+  if (!one) return []
+  const [two] = second.propose(one.question, answer)
+  return two ? [{ steps: [...one.steps, ...two.steps], question: two.question }] : []
 }

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { throwOnBrokenInvariants } from '../../../../src/core/base/assertions.ts'
+import { deadlineAfter } from '../../../../src/core/base/deadline.ts'
 import type { Garment } from '../../../../src/core/garments/garment.ts'
 import { emptyGarment } from '../../../../src/core/garments/starting.ts'
 import type { PieceShape } from '../../../../src/core/patterns/pattern.ts'
@@ -198,5 +199,31 @@ describe('pairs', () => {
     const outcomes = [...solveRemedies(roomy, answered(roomy, within(5)), within(5))]
     expect(outcomes.map(({ remedy }) => remedy.steps.length)).not.toContain(2)
     expect(outcomes.some(({ answer }) => answer.lay.verdict === 'fits')).toBe(true)
+  })
+})
+
+describe('the stream of outcomes', () => {
+  const [, question] = CASES.find(([kind]) => kind === 'smaller-size')!
+
+  it('ends at the deadline, with what is decided by then', () => {
+    const clock = () => 0
+    const past = { seed: 1, clock, deadline: deadlineAfter(0, clock) }
+    expect([...solveRemedies(question, answered(question, within(5)), past)]).toEqual([])
+  })
+
+  it('has nothing to say of a question that fits', () => {
+    const roomy = { ...question, garment: remnant(rectangle(400, 400)) }
+    expect([...solveRemedies(roomy, answered(roomy, within(5)), within(5))]).toEqual([])
+  })
+
+  it('tells of what does not help too, each with its place in the order of cost', () => {
+    const small = { ...question, garment: remnant(rectangle(100, 100)) }
+    const outcomes = [...solveRemedies(small, answered(small, within(5)), within(5))]
+    expect(
+      outcomes.map(({ rank, remedy, answer }) => [rank, remedy.question.size, answer.lay.verdict]),
+    ).toEqual([
+      [0, 'S', 'cannot'],
+      [1, 'XS', 'cannot'],
+    ])
   })
 })
