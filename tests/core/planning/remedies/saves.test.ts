@@ -85,7 +85,7 @@ const CASES: readonly (readonly [string, CheckQuestion, RemedyStep])[] = [
   ],
   [
     'take-off',
-    asking(patternOf([boxPiece('half', 235, 440, { copies: 4 })]), shirt),
+    asking(patternOf([boxPiece('half', 240, 440, { copies: 4 })]), shirt),
     { kind: 'take-off', trait: 'chest-pocket' },
   ],
   [
