@@ -59,7 +59,9 @@ export class Relaxed {
     return [...cores]
   }
 
-  private coreOf(outline: Polygon): Core {
+  /** Its reference is the middle of its own bounds, which lies in the bounds of any region that holds the core. */
+  private coreOf(held: Polygon): Core {
+    const outline = centred(held)
     const key = outlineKey(outline)
     const known = this.byKey.get(key)
     if (known) return known
