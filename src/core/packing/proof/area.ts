@@ -8,14 +8,17 @@ import { areaAtLeast, areaAtMost, areaSlack, exceeds } from './area-bounds.ts'
 
 /**
  * Lemma: pieces that do not overlap cover at most the area there is. With a clearance c, pieces grown by c/2 do
- * not overlap either, and lie in the regions grown by c/2, whose area is at most A + L c/2 + π (c/2)² (Steiner).
+ * not overlap either, and lie in the ground grown by c/2, whose area is at most A + L c/2 + π (c/2)² for each
+ * connected part of it that holds a piece (Steiner). Flaws may cut a region into many parts, but no more of them
+ * than there are copies hold one.
  */
 export function refuteByArea(problem: PackingProblem): Refutation | null {
   const items = neededItems(problem)
   const used = problem.regions.filter((_, r) => items.some((i) => problem.items[i]!.ways[r]!.length > 0))
   const half = problem.clearance / 2
   const needed = sum(items.map((i) => problem.items[i]!.copies * grownArea(problem.items[i]!.outline, half)))
-  const available = sum(used.map((region) => groundArea(region) + grownBy(region, half)))
+  const copies = sum(items.map((i) => problem.items[i]!.copies))
+  const available = sum(used.map((region) => groundArea(region) + grownBy(region, half, copies)))
   return exceeds(needed, available) ? { kind: 'area', items, figures: { needed, available } } : null
 }
 
@@ -32,11 +35,12 @@ function grownArea(outline: Polygon, margin: Mm): number {
   return Math.max(plain, ringsArea(grown) - areaSlack(grown))
 }
 
-/** How much growing a region by `margin` adds at most. */
-function grownBy({ outline, forbidden }: Region, margin: Mm): number {
+/** How much growing by `margin` adds at most to those parts of a region's ground that hold some of the copies. */
+function grownBy({ outline, forbidden }: Region, margin: Mm, copies: number): number {
   if (margin === 0) return 0
   const boundary = polygonPerimeter(outline) + sum(forbidden.map(polygonPerimeter))
-  return boundary * margin + (1 + forbidden.length) * Math.PI * margin * margin
+  const parts = forbidden.length === 0 ? 1 : copies
+  return boundary * margin + parts * Math.PI * margin * margin
 }
 
 /** Area that a region has at most without its forbidden areas: exact, but for doubles, where there are none. */

@@ -10,7 +10,7 @@ import { closerThan, liesWithin, overlapDeeply } from '../../../../src/core/pack
 import { starPolygon, toJsts } from '../../../support/planar.ts'
 
 /** Reference: the JTS library, through jsts. */
-const RUNS = { numRuns: 800 }
+const RUNS = { numRuns: 1500 }
 const T = 0.01
 
 const shape = fc.integer({ min: 3, max: 12 }).chain((corners) => starPolygon(corners, 60))
@@ -18,8 +18,16 @@ const moved = fc
   .tuple(shape, fc.double({ min: -90, max: 90, noNaN: true }), fc.double({ min: -90, max: 90, noNaN: true }))
   .map(([polygon, dx, dy]): Polygon => polygon.map(([x, y]) => [x + dx, y + dy]))
 
-function areaDeeperThan(shared: Geometry, depth: number): number {
-  return BufferOp.bufferOp(shared, -depth).getArea()
+/**
+ * True if some disc of more than this radius lies in the shape. JTS's buffer breaks on some slivers (an assertion of
+ * its own); then the radius is known to be at least area / boundary length, since A ≤ L r for every plane figure.
+ */
+function holdsDisc(shape: Geometry, radius: number): boolean {
+  try {
+    return BufferOp.bufferOp(shape, -radius).getArea() > 0
+  } catch {
+    return shape.getArea() / shape.getLength() > radius
+  }
 }
 
 describe('the checker against JTS', () => {
@@ -32,7 +40,7 @@ describe('the checker against JTS', () => {
         if (shared.getArea() < 1e-9) {
           seen.apart++
           expect(over).toBe(false)
-        } else if (areaDeeperThan(shared, 1.1 * T) > 0) {
+        } else if (holdsDisc(shared, 1.1 * T)) {
           seen.over++
           expect(over).toBe(true)
         }
@@ -40,7 +48,7 @@ describe('the checker against JTS', () => {
       RUNS,
     )
     expect(Math.min(seen.apart, seen.over)).toBeGreaterThan(100)
-  })
+  }, 120_000)
 
   it('refuses every piece that sticks out and accepts every piece that does not', () => {
     const seen = { inside: 0, out: 0 }
@@ -54,7 +62,7 @@ describe('the checker against JTS', () => {
         if (out.getArea() < 1e-9) {
           seen.inside++
           expect(within).toBe(true)
-        } else if (areaDeeperThan(out, 1.1 * T) > 0) {
+        } else if (holdsDisc(out, 1.1 * T)) {
           seen.out++
           expect(within).toBe(false)
         }
@@ -62,7 +70,7 @@ describe('the checker against JTS', () => {
       RUNS,
     )
     expect(Math.min(seen.inside, seen.out)).toBeGreaterThan(100)
-  })
+  }, 120_000)
 
   it('measures the same distance', () => {
     fc.assert(

@@ -219,6 +219,14 @@ describe('never a false no', () => {
         ],
       ),
     ],
+    [
+      'four squares exactly the clearance apart, parted by two strips of flaw as wide',
+      problemOf(
+        [{ outline: rect(203), forbidden: [rect(3, 203, 100, 0), rect(203, 3, 0, 100)] }],
+        [{ outline: rect(100), copies: 4 }],
+        3,
+      ),
+    ],
     ['nothing needed', problemOf(square(1), [{ outline: rect(2), optional: true }])],
   ])(
     '%s',
