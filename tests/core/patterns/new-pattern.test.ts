@@ -7,6 +7,7 @@ import {
   emptyPattern,
   removePiece,
   removeSize,
+  renameSize,
   withShape,
 } from '../../../src/core/patterns/new-pattern.ts'
 import type { PieceShape } from '../../../src/core/patterns/pattern.ts'
@@ -97,5 +98,19 @@ describe('steppedShape', () => {
   it('grows a circle by the step across', () => {
     const grown = steppedShape({ form: 'circle', diameter: 100, allowance: 5 }, { across: 10, along: 3 })
     expect(grown).toEqual({ form: 'circle', diameter: 110, allowance: 5 })
+  })
+})
+
+describe('a size by another name', () => {
+  it('keeps its place and its shapes', () => {
+    const two = addSize(addPiece(emptyPattern('bag', 'S'), BODY, BOX), 'M', 'S', { across: 20, along: 10 })
+    const named = renameSize(two, 'S', 'small')
+    expect(named.sizes).toEqual(['small', 'M'])
+    expect(named.pieces[0]?.shapes).toEqual({ small: BOX, M: two.pieces[0]?.shapes.M })
+    expect(patternFaults({ ...named, name: 'Bag' })).toEqual([])
+  })
+
+  it('must be new', () => {
+    expect(() => renameSize(addSize(emptyPattern('bag', 'S'), 'M'), 'S', 'M')).toThrow('there already')
   })
 })

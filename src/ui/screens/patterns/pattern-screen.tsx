@@ -127,7 +127,7 @@ function Pieces({ pattern, size, version }: { pattern: Pattern; size: string; ve
             <b>{number}</b>
             <span>
               {pieceName(pattern, piece)}
-              <span class="card-text">{outline ? cutWords(piece) : words.patterns.noSize}</span>
+              <span class="piece-cut">{outline ? cutWords(piece) : words.patterns.noSize}</span>
             </span>
           </li>
         ))}

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest'
+import { expectNoAxeViolations } from '../support/accessibility.ts'
+import { phonePage } from '../support/phone.ts'
+import { chooseSportsTop, heading, measureTShirt, stored, typeStretch, verdictSaid } from '../support/shop.ts'
+
+const DEMO_COUNT = 18
+
+describe('the stash', () => {
+  it('says what it is for while it is empty', async () => {
+    const { page } = await phonePage({ at: '#/stash' })
+    await page.getByRole('heading', { name: 'Nothing here yet' }).waitFor()
+    await page.getByRole('link', { name: 'Check a garment' }).tap()
+    await heading(page, 'Is it worth cutting?').waitFor()
+  })
+
+  it('lists a garment that was kept, lets it be changed, checks it again without a second one, and gives it back', async () => {
+    const { page, complaints } = await phonePage()
+    await chooseSportsTop(page)
+    await measureTShirt(page)
+    await typeStretch(page, '45', '25')
+    await page.getByRole('link', { name: /Open the verdict/ }).tap()
+    await verdictSaid(page, /Fits/)
+    await page.getByRole('button', { name: 'Keep it' }).tap()
+    await page.getByRole('link', { name: 'Check another garment' }).tap()
+
+    await page.getByRole('link', { name: 'Stash' }).tap()
+    const card = page.getByRole('link', { name: /^T-shirt/ })
+    expect(await card.textContent()).toContain('54 × 70 cm')
+    expect(await card.textContent()).toContain('not washed')
+    await card.tap()
+    await page.getByText('Washed since I got it').tap()
+    await page.getByRole('textbox', { name: 'Name' }).fill('Blue tee')
+    await page.reload()
+    await heading(page, 'Blue tee').waitFor()
+    expect(await page.getByLabel('Washed since I got it').isChecked()).toBe(true)
+
+    await page.getByRole('button', { name: /^Check it for/ }).tap()
+    await verdictSaid(page, /Fits/)
+    await page.getByRole('link', { name: 'Cloth' }).tap()
+    await typeStretch(page, '50', '30')
+    await page.getByRole('link', { name: /Open the verdict/ }).tap()
+    await page.getByRole('button', { name: 'Keep changes' }).tap()
+    await heading(page, 'Kept in your stash').waitFor()
+    expect(await stored(page, 'garments')).toMatchObject([
+      { value: { name: 'Blue tee', washed: true, cloth: { stretch: { across: 50, along: 30 } } } },
+    ])
+
+    await page.getByRole('link', { name: 'Check another garment' }).tap()
+    await page.getByRole('link', { name: 'Stash' }).tap()
+    await page.getByRole('link', { name: /^Blue tee/ }).tap()
+    await page.getByRole('button', { name: 'Remove from the stash' }).tap()
+    await page.getByRole('heading', { name: 'Nothing here yet' }).waitFor()
+    await page.getByRole('button', { name: 'Undo' }).tap()
+    await page.getByRole('link', { name: /^Blue tee/ }).waitFor()
+    expect(complaints).toEqual([])
+  })
+
+  it('takes the demo garments in and out with one tap each, finds one by its words, and leaves hers', async () => {
+    const { page } = await phonePage({ at: '#/stash' })
+    await page.getByRole('button', { name: 'Put the demo garments here' }).tap()
+    await expect.poll(async () => (await stored(page, 'garments')).length).toBe(DEMO_COUNT)
+    await page.evaluate(hersToo)
+    await page.reload()
+    await page.getByText(`${DEMO_COUNT + 1} garments`).waitFor()
+    await page.getByLabel('Search').fill('linen none such')
+    await page.getByText('None of your garments has all these words.').waitFor()
+    await page.getByLabel('Search').fill('chino')
+    await page.getByText(`1 of ${DEMO_COUNT + 1} garments`).waitFor()
+    await page.getByLabel('Search').fill('')
+    await page.getByRole('button', { name: 'Remove the demo garments' }).tap()
+    await page.getByText('one garment').waitFor()
+    await page.getByRole('link', { name: /^My own/ }).waitFor()
+    await expect.poll(async () => (await stored(page, 'garments')).length).toBe(1)
+  })
+})
+
+/** Stores a garment of her own beside the demo ones: a copy of one, under another id. */
+async function hersToo(): Promise<void> {
+  await new Promise<void>((resolve, reject) => {
+    const open = indexedDB.open('cutworth')
+    open.onerror = () => reject(open.error)
+    open.onsuccess = () => {
+      const shelf = open.result.transaction('garments', 'readwrite').objectStore('garments')
+      const all = shelf.getAll()
+      all.onsuccess = () => {
+        const [first] = all.result
+        shelf.put({ ...first, id: 'hers', value: { ...first.value, id: 'hers', name: 'My own' } })
+      }
+      shelf.transaction.oncomplete = () => {
+        open.result.close()
+        resolve()
+      }
+    }
+  })
+}
+
+describe.each(['light', 'dark'] as const)('the Stash place on a %s phone', (theme) => {
+  it('has no accessibility fault on any of its screens', async () => {
+    const { page } = await phonePage({ theme, at: '#/stash' })
+    await page.getByRole('heading', { name: 'Nothing here yet' }).waitFor()
+    await expectNoAxeViolations(page)
+    await page.getByRole('button', { name: 'Put the demo garments here' }).tap()
+    await page.getByRole('link', { name: /^Sand chinos/ }).waitFor()
+    await expectNoAxeViolations(page)
+    await page.getByRole('link', { name: /^Sand chinos/ }).tap()
+    await page.getByRole('heading', { name: 'What it opens into' }).waitFor()
+    await expectNoAxeViolations(page)
+    await page.getByRole('button', { name: 'Remove from the stash' }).tap()
+    await page.getByRole('button', { name: 'Undo' }).waitFor()
+    await expectNoAxeViolations(page)
+  })
+})
