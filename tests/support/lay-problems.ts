@@ -1,4 +1,4 @@
-import { NO_DEADLINE } from '../../src/core/base/deadline.ts'
+import { deadlineAfter } from '../../src/core/base/deadline.ts'
 import type { Polygon } from '../../src/core/geometry/index.ts'
 import type { SolveControl } from '../../src/core/planning/check.ts'
 import type { LayPanel, LayPiece, LayProblem } from '../../src/core/planning/lay-problem.ts'
@@ -46,13 +46,5 @@ export function layProblem(
 /** A search that may take so many seconds. */
 export function within(seconds: number, seed = 1): SolveControl {
   const clock = () => performance.now()
-  const end = clock() + 1000 * seconds
-  return {
-    seed,
-    clock,
-    deadline: { passed: () => clock() >= end, left: () => Math.max(0, end - clock()) },
-  }
+  return { seed, clock, deadline: deadlineAfter(1000 * seconds, clock) }
 }
-
-/** A search with no end but its own. */
-export const unhurried: SolveControl = { seed: 1, clock: () => 0, deadline: NO_DEADLINE }
