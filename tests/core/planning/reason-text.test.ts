@@ -33,14 +33,8 @@ describe('a reason in one sentence', () => {
       '“LEG” is 90 cm long, and nowhere is there more than 70 cm for it.',
     ],
     [text('piece', ['leg']), '“LEG” fits on no panel by itself, in any turn it may take.'],
-    [
-      text('group', ['cup'], { copies: 3 }),
-      'There is no way to place 3 of “CUP” together.',
-    ],
-    [
-      text('group', ['a', 'b', 'c'], { copies: 3 }),
-      'There is no way to place “A”, “B” and “C” together.',
-    ],
+    [text('group', ['cup'], { copies: 3 }), 'There is no way to place 3 of “CUP” together.'],
+    [text('group', ['a', 'b', 'c'], { copies: 3 }), 'There is no way to place “A”, “B” and “C” together.'],
     [text('group', ['a'], { copies: 5, most: 4 }), 'At most 4 of the 5 copies of “A” find room together.'],
     [
       text('area', ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'], { needed: 3, available: 2 }),
