@@ -97,6 +97,19 @@ describe('a pattern of her own', () => {
     expect(await page.getByRole('button', { name: 'Check a garment' }).isEnabled()).toBe(true)
   })
 
+  it('is typed from name to last figure with the keyboard’s “next” alone', async () => {
+    const { page } = await phonePage({ at: '#/patterns' })
+    await beginPattern(page, 'Bag')
+    await page.getByRole('button', { name: 'Rectangle' }).tap()
+    await figure(page, 'Name').tap()
+    for (const typed of ['Side', '24', '18']) {
+      await page.keyboard.type(typed)
+      await page.keyboard.press('Enter')
+    }
+    await page.getByText('Cut 24 cm by 18 cm').waitFor()
+    await heading(page, 'Side').waitFor()
+  })
+
   it('gives a removed piece back at one tap', async () => {
     const { page } = await phonePage({ at: '#/patterns' })
     await beginPattern(page, 'Bag')

@@ -21,8 +21,9 @@ export function Screen({ title, back, beside, foot, children }: ScreenProps) {
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
     document.title = `${title} · ${words.shell.appName}`
-    heading.current?.focus({ preventScroll: true })
   }, [title])
+  // Once only: a title may follow what is being typed into a field of the screen.
+  useEffect(() => heading.current?.focus({ preventScroll: true }), [])
   return (
     <main class="screen">
       <div class="screen-scroll">

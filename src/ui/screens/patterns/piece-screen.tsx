@@ -67,13 +67,13 @@ function Editing({ pattern, piece }: PieceProps) {
         class="stack"
         onSubmit={(event) => {
           event.preventDefault()
-          go(up)
         }}
       >
         <TextField
           id="piece-name"
           label={words.patterns.name}
           hint={words.patterns.pieceHint}
+          leads
           value={piece.name}
           onValue={(name) => changePiece(pattern.id, piece.id, { name })}
         />
