@@ -31,6 +31,7 @@ export function roleName(role: string): string {
 export function cutWords({ copies, mirror, role }: PatternPiece): string {
   const said = [texts.copies(writeNumber(copies))]
   if (mirror === 'pairs') said.push(texts.pairs)
+  if (mirror === 'free') said.push(texts.eitherWay)
   if (role !== 'main') said.push(roleName(role))
   return said.join(', ')
 }

@@ -51,6 +51,19 @@ export function PieceCloth({ pattern, piece }: PieceClothProps) {
         value={grain}
         onPick={(to) => set({ grain: to })}
       />
+      {grain !== 'any' && (
+        <NumberField
+          id="tilt"
+          label={words.patterns.tilt}
+          hint={words.patterns.tiltHint}
+          value={piece.tilt}
+          unit={words.patterns.degrees}
+          least={0}
+          most={PATTERN_LIMITS.tilt}
+          step={1}
+          onValue={(tilt) => set({ tilt: tilt ?? 0 })}
+        />
+      )}
       <NumberField
         id="needs-across"
         label={words.patterns.stretchAcross}

@@ -51,7 +51,6 @@ export const patterns = {
   addSize: 'Add a size',
   sizeName: 'Name of the new size',
   firstSizeName: 'And what is the first size called?',
-  oneSize: 'one size',
   sizeLike: 'Like size',
   stepAcross: 'Each piece wider by',
   stepAlong: 'Each piece taller by',
@@ -97,7 +96,6 @@ export const patterns = {
   },
   number: (count: string) => `Piece ${count}`,
 
-  pieceTitle: 'Piece',
   pieceHint: 'As you would call it: front, strap, pocket.',
   form: 'Shape',
   forms: {
@@ -108,7 +106,6 @@ export const patterns = {
     circle: 'Circle',
     strip: 'Band or ruffle',
   } satisfies Record<TypedForm, string>,
-  drawnForm: 'Drawn',
   drawnHint: 'This piece was drawn point by point. You can make it wider or taller as a whole.',
   sameSizes: 'The same in every size',
   figures: {
@@ -177,6 +174,7 @@ export const patterns = {
     any: 'It may lie at any angle.',
   } satisfies Record<Grain, string>,
   tilt: 'May lie off the grain by',
+  tiltHint: 'A degree or two saves cloth and is seldom seen.',
   degrees: '°',
   stretchAcross: 'Must stretch across',
   stretchAlong: 'Must stretch along',
@@ -188,5 +186,4 @@ export const patterns = {
   againstPile: 'It may lie against the pile',
   removePiece: 'Remove this piece',
   pieceRemoved: (name: string) => `Removed ${name}.`,
-  another: 'Another piece',
 } as const
