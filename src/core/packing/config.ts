@@ -17,7 +17,7 @@ export const NO_OVERLAP = 0.0003
 export const SAME_SHAPE = 0.0005
 
 /** Turns tried for an item that may turn anyhow: alignments of its longer edges, then an even fan. */
-export const ANY_TURN = { alignments: 12, fan: 12 }
+export const ANY_TURN = { alignments: 12, fineAlignments: 60, fan: 12 }
 
 /** What `solve` tries before it says that it found nothing, however long its deadline. */
 export const EFFORT = { rounds: 16, runs: 200, disruptions: 4 }
@@ -41,11 +41,12 @@ export const SEPARATE = {
   /** Options (shape and region) tried in one move besides the present one. */
   options: 3,
   /** Best samples that are refined. */
-  keep: 3,
+  keep: 2,
   /** Coordinate descent: first and last step, growth and shrinkage of the step. */
   firstStep: 0.25,
   lastStep: 0.02,
-  finestStep: 0.001,
+  /** The last spot alone is refined to this; exact contact does the rest. */
+  finestStep: 0.01,
   /** Rounds of exact contact after each descent. */
   touches: 4,
   grow: 1.1,
@@ -54,11 +55,8 @@ export const SEPARATE = {
   growLeast: 1.2,
   growMost: 2,
   decay: 0.95,
-  /** Rounds without a lower total that end an attempt. */
-  patience: 100,
   /** An attempt that lowers the total by less than this share is a strike. */
   progress: 0.02,
-  strikes: 3,
   /** Power of the areas in what overlap costs: 0 left big items buried, 0.25 gave 2 % denser strips. */
   areaPower: 0.25,
 }
@@ -68,12 +66,12 @@ export const STRIP = {
   /** First and finest shrinkage while exploring. */
   shrinkFirst: 0.03,
   shrinkLast: 0.001,
+  /** After a failure, after a success at the first try. */
   shrinkCut: 0.5,
   shrinkGrow: 2,
+  /** Rounds without a lower total that end an attempt, and attempts without progress that end a trial. */
   coarse: { rounds: 40, strikes: 1 },
   fine: { rounds: 100, strikes: 3 },
-  squeeze: 0,
-  cutAnywhere: true,
   /** Share of the time for exploring; the rest compresses the best lay in ever smaller steps. */
   explore: 0.8,
   compressFirst: 0.0005,
@@ -118,3 +116,21 @@ export const JIGSAW = {
  * take longer to make.
  */
 export const DEPTH_GRID = { cells: 20 }
+
+/** Constructive lays by best fit. */
+export const BEST_FIT = {
+  /** Outlines nearer than this lie against each other, mm: the inset on both sides and rounding. */
+  touch: 0.02,
+  /** Large items go first: contact counts in proportion to area to this power. */
+  areaPower: 0.35,
+  /** Chance changes each item's standing by up to this share. */
+  noise: 0.3,
+  /** Worth trying only for so many copies, on regions filled at least so far. */
+  mostCopies: 16,
+  fill: 0.7,
+  /** Lays before each run of overlap minimisation; more where items may turn anyhow, which that does badly. */
+  lays: 4,
+  laysAnyTurn: 24,
+  /** Longest edges of each of two items that are tried against each other where they may turn anyhow. */
+  edges: 3,
+}

@@ -63,7 +63,7 @@ function proofSlices(
 function searchControl(model: Model, control: PackingControl): SearchControl {
   const { seed, deadline, onProgress, warmStart } = control
   let tilted: Model | null = null
-  const tilts = model.problem.items.some(({ ways }) => ways.flat().some(({ tilt }) => tilt > 0 && tilt < 180))
+  const tilts = model.problem.items.some(({ ways }) => ways.flat().some(({ tilt }) => tilt > 0))
   return {
     random: seededRandom(seed),
     deadline,

@@ -97,22 +97,16 @@ class StripSearch {
     if (layoutServes(model, layout)) this.accept(model, layout)
   }
 
-  /** The best lay squeezed into a shorter strip: overlaps wherever it does not fit. */
+  /** The lay in a shorter strip: everything beyond a cut at a chance place moves back by the difference. */
   private squeezed(length: Mm, layout: Layout, from: Mm): Separation {
     const model = this.model(length)
-    const cut = STRIP.cutAnywhere ? this.random() * from : from / 2
+    const cut = this.random() * from
     const start = layout.map((spot, c): Spot | null => {
       if (!spot) return null
       const option = model.copies[c]?.kind.options.find(({ shape }) => shape === spot.option.shape)
       if (!option) return null
-      const { box } = spot.option.shape
-      const mid = spot.x + (box.minX + box.maxX) / 2
-      const x =
-        STRIP.squeeze === 0
-          ? spot.x * (length / from)
-          : STRIP.squeeze === 1 && mid > cut
-            ? spot.x - (from - length)
-            : spot.x
+      const box = spotBox(spot.option, spot.x, spot.y)
+      const x = (box.minX + box.maxX) / 2 > cut ? spot.x - (from - length) : spot.x
       return { option, x, y: spot.y }
     })
     const lay = new Separation(model, start, this.random)

@@ -26,6 +26,7 @@ export interface Model extends Engine {
   /** Needed copies first, then optional ones. */
   readonly copies: readonly Copy[]
   readonly needed: number
+  readonly domains: Domains
 }
 
 export function createEngine(clearance: number): Engine {
@@ -60,7 +61,7 @@ export function createModel(problem: PackingProblem, engine: Engine, choice: Tur
   })
   copies.sort((a, b) => Number(a.kind.item.optional) - Number(b.kind.item.optional))
   const needed = copies.filter(({ kind }) => !kind.item.optional).length
-  return { problem, ...engine, classes: [...byKey.values()], copies, needed }
+  return { problem, ...engine, classes: [...byKey.values()], copies, needed, domains }
 }
 
 function createClass(

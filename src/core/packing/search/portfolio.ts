@@ -1,10 +1,11 @@
 import type { Deadline } from '../../base/deadline.ts'
 import type { Random } from '../../base/random.ts'
-import { IMPROVE, JIGSAW } from '../config.ts'
+import { BEST_FIT, IMPROVE, JIGSAW } from '../config.ts'
 import { separate } from './attempt.ts'
+import { bestFitLayout } from './best-fit.ts'
 import { constructRounds } from './construct-rounds.ts'
 import { improveOnce, overlappingLay } from './improve.ts'
-import { isJigsaw, solveJigsaw } from './jigsaw.ts'
+import { isJigsaw, slackArea, solveJigsaw } from './jigsaw.ts'
 import { type Layout, layoutServes, layoutWorth } from './layout.ts'
 import type { Model } from './model.ts'
 import { filledUp, withoutOverlaps } from './part-lay.ts'
@@ -38,6 +39,7 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
   const { random, deadline, warmStart } = control
   if (warmStart) best.offer(filledUp(model, withoutOverlaps(overlappingLay(model, warmStart, random))))
   const jigsaw = isJigsaw(model)
+  const fitting = isTight(model)
   for (let run = 0; run < effort.runs && !best.serves; run++) {
     const constructed = constructRounds(model, random, deadline, effort.rounds)
     best.offer(constructed)
@@ -48,6 +50,15 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
       yield
       if (best.serves || deadline.passed()) break
     }
+    if (fitting) {
+      const finest = control.tilted?.() ?? model
+      const lays = turnsAnyhow(model) ? BEST_FIT.laysAnyTurn : BEST_FIT.lays
+      for (let k = 0; k < lays && !best.serves; k++) {
+        best.offer(filledUp(finest, bestFitLayout(finest, random, deadline)))
+        yield
+        if (best.serves || deadline.passed()) return best.layout
+      }
+    }
     const start = run % 2 === 0 ? best.layout : constructed
     const tilt = control.tilted !== undefined && run % 3 === 2
     const held = tilt ? control.tilted() : model
@@ -56,6 +67,17 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
     if (deadline.passed()) break
   }
   return best.layout
+}
+
+/** True if the items fill the regions so far that it matters how they lie against each other. */
+function isTight(model: Model): boolean {
+  const needed = model.copies.slice(0, model.needed)
+  const area = needed.reduce((sum, { kind }) => sum + kind.area, 0)
+  return needed.length <= BEST_FIT.mostCopies && area > BEST_FIT.fill * (slackArea(model) + area)
+}
+
+function turnsAnyhow(model: Model): boolean {
+  return model.problem.items.some(({ ways }) => ways.flat().some(({ tilt }) => tilt >= 180))
 }
 
 /** All slices in one go. */
