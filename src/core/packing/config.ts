@@ -134,3 +134,13 @@ export const BEST_FIT = {
   /** Longest edges of each of two items that are tried against each other where they may turn anyhow. */
   edges: 3,
 }
+
+/** Items that must sit on a seat or show a spot. All lengths mm, small against the 0.01 mm that a lay may be off. */
+export const CONFINED = {
+  /** Positions on a seat make a line, which polygon booleans lose; a strip this wide stands for it. */
+  seat: { outward: 0.0012, inward: 0.006, beyond: 0.003 },
+  /** A spot's centroid exactly in its place is a single position; it may be off by this much. */
+  leastWithin: 0.004,
+  /** Such items have few places, so they are placed before others this many times their size. */
+  urgency: 1000,
+}

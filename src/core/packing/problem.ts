@@ -1,5 +1,5 @@
 import type { Mm } from '../base/units.ts'
-import type { Orientation, Polygon, Way } from '../geometry/types.ts'
+import type { Orientation, Point, Polygon, Way } from '../geometry/types.ts'
 
 /**
  * The packing problem, free of cloth: put every copy of every item into some region, off its forbidden
@@ -17,6 +17,16 @@ export interface Region {
   readonly outline: Polygon
   /** Areas no item may overlap; they may cross each other and the outline. */
   readonly forbidden: readonly Polygon[]
+  /** Straight stretches of the boundary on which an item may sit. Absent: none. */
+  readonly seats?: readonly Seat[]
+  /** Areas forbidden only to items that do not sit. Absent: none. */
+  readonly keptClear?: readonly Polygon[]
+}
+
+/** A stretch of a region's boundary, walked with the region on its left. */
+export interface Seat {
+  readonly from: Point
+  readonly to: Point
 }
 
 export interface Item {
@@ -27,6 +37,19 @@ export interface Item {
   readonly optional: boolean
   /** One list a region, in the order of `regions`: the orientations allowed there; empty means it may not go there. */
   readonly ways: readonly (readonly Way[])[]
+  /** Index of an edge of the outline, from this point to the next, that must lie on one seat of its region, nowhere beyond it. */
+  readonly sits?: number
+  /** What every copy must have inside it. */
+  readonly shows?: Showing
+}
+
+/** A polygon, in the plane of the regions that the item's ways allow, that must lie inside the item, its centroid near a given point of it. */
+export interface Showing {
+  readonly spot: Polygon
+  /** In the coordinates of the item's outline: turned and mirrored with it. */
+  readonly at: Point
+  /** Most distance of the centroid from that point. */
+  readonly within: Mm
 }
 
 /** Where one copy lies: its outline mirrored, turned, then moved by (x, y). `item` and `region` are indices. */

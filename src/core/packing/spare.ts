@@ -5,6 +5,7 @@ import { ringsArea, ringsDifference, ringsOffset } from '../geometry/clipper.ts'
 import { polygonArea, polygonCounterClockwise } from '../geometry/polygon.ts'
 import type { Polygon } from '../geometry/types.ts'
 import { SPARE } from './config.ts'
+import { insetSeats } from './inset-seats.ts'
 import type { PackingProblem, Placement, Region } from './problem.ts'
 import { layoutPlacements, layoutServes } from './search/layout.ts'
 import { createModel, type Engine, engineOf } from './search/model.ts'
@@ -63,6 +64,8 @@ function insetProblem(problem: PackingProblem, inset: Mm): Inset {
         id: region.id,
         outline: ring,
         forbidden: region.forbidden.flatMap((area) => grown(area, inset)),
+        seats: insetSeats(region, inset),
+        keptClear: (region.keptClear ?? []).flatMap((area) => grown(area, inset)),
       })
       from.push(r)
     }

@@ -1,5 +1,6 @@
 import type { Mm } from '../../base/units.ts'
-import type { CopyRef, PackingProblem, Placement } from '../problem.ts'
+import type { CopyRef, PackingProblem, Placement, Seat } from '../problem.ts'
+import { showsSpot, sitsOnSome } from './confined.ts'
 import { laidOutline, type Outline, outlineOf } from './outline.ts'
 import { closerThan, liesWithin, overlapDeeply } from './touch.ts'
 
@@ -11,11 +12,13 @@ export type PackingFault =
   | { readonly kind: 'unknown'; readonly item: number; readonly copy: number }
   | { readonly kind: 'twice' | 'missing'; readonly item: number; readonly copy: number }
   | {
-      readonly kind: 'turn' | 'outside'
+      /** `unseated`: does not sit; `unshown`: does not show its spot. */
+      readonly kind: 'turn' | 'outside' | 'unseated' | 'unshown'
       readonly item: number
       readonly copy: number
       readonly region: number
     }
+  /** `area`: index among what is forbidden, then among what is kept clear. */
   | { readonly kind: 'forbidden'; readonly item: number; readonly copy: number; readonly area: number }
   | { readonly kind: 'too-close'; readonly first: CopyRef; readonly second: CopyRef }
 
@@ -29,9 +32,11 @@ export function checkPacking(
   placements: readonly Placement[],
   leftOut: readonly CopyRef[],
 ): PackingFault[] {
-  const regions = problem.regions.map(({ outline, forbidden }) => ({
+  const regions = problem.regions.map(({ outline, forbidden, keptClear = [], seats = [] }) => ({
     border: outlineOf(outline),
     forbidden: forbidden.map(outlineOf),
+    keptClear: keptClear.map(outlineOf),
+    seats,
   }))
   const known = placements.filter((p) => isCopy(problem, p) && problem.regions[p.region] !== undefined)
   const laid = known.map((placement) => ({
@@ -42,7 +47,8 @@ export function checkPacking(
     ...checkCopies(problem, placements, leftOut),
     ...laid.flatMap(({ placement, outline }) => [
       ...checkTurn(problem, placement),
-      ...checkPlace(placement, outline, regions[placement.region]!),
+      ...checkPlace(problem, placement, outline, regions[placement.region]!),
+      ...checkConfined(problem, placement, outline, regions[placement.region]!),
     ]),
     ...checkApart(problem.clearance, laid),
   ]
@@ -84,15 +90,40 @@ function checkCopies(
 interface Ground {
   readonly border: Outline
   readonly forbidden: readonly Outline[]
+  readonly keptClear: readonly Outline[]
+  readonly seats: readonly Seat[]
 }
 
-/** One copy against its region: inside the outline, off the forbidden areas. */
-function checkPlace({ item, copy, region }: Placement, outline: Outline, ground: Ground): PackingFault[] {
+/** One copy against its region: inside the outline, off the forbidden areas and, unless it sits, off those kept clear. */
+function checkPlace(
+  { items }: PackingProblem,
+  { item, copy, region }: Placement,
+  outline: Outline,
+  ground: Ground,
+): PackingFault[] {
   const faults: PackingFault[] = []
+  const clear = items[item]!.sits === undefined ? ground.keptClear : []
   if (!liesWithin(outline, ground.border, TOLERANCE)) faults.push({ kind: 'outside', item, copy, region })
-  ground.forbidden.forEach((taboo, area) => {
+  ;[...ground.forbidden, ...clear].forEach((taboo, area) => {
     if (overlapDeeply(outline, taboo, TOLERANCE)) faults.push({ kind: 'forbidden', item, copy, area })
   })
+  return faults
+}
+
+/** One copy against where its item must sit and what it must show. */
+function checkConfined(
+  { items }: PackingProblem,
+  placement: Placement,
+  outline: Outline,
+  { seats }: Ground,
+): PackingFault[] {
+  const { item, copy, region } = placement
+  const { sits, shows } = items[item]!
+  const faults: PackingFault[] = []
+  if (sits !== undefined && !sitsOnSome(outline, sits, seats, TOLERANCE))
+    faults.push({ kind: 'unseated', item, copy, region })
+  if (shows && !showsSpot(outline, placement, shows, TOLERANCE))
+    faults.push({ kind: 'unshown', item, copy, region })
   return faults
 }
 

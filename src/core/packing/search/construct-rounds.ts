@@ -1,7 +1,8 @@
 import type { Deadline } from '../../base/deadline.ts'
 import type { Random } from '../../base/random.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
-import { CONSTRUCT } from '../config.ts'
+import { CONFINED, CONSTRUCT } from '../config.ts'
+import { isConfined } from '../engine/confinement.ts'
 import { byChance, bySize, constructLayout, type Recipe } from './construct.ts'
 import type { ItemClass } from './item-class.ts'
 import { type Layout, layoutServes, layoutWorth } from './layout.ts'
@@ -51,7 +52,8 @@ function recipeFor(model: Model, round: number, urgency: readonly number[], rand
   const size = SIZES[round % SIZES.length] as (kind: ItemClass) => number
   const noise = round < SIZES.length ? 0 : CONSTRUCT.noise
   const sizes = model.copies.map(({ kind }) => {
-    const wanted = kind.item.optional ? 1e-9 : (urgency[kind.index] as number)
+    const pull = isConfined(kind.item) ? CONFINED.urgency : 1
+    const wanted = kind.item.optional ? 1e-9 : pull * (urgency[kind.index] as number)
     return size(kind) * wanted * (1 + noise * (2 * random() - 1))
   })
   const regions = model.problem.regions

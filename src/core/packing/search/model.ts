@@ -1,8 +1,10 @@
 import type { Orientation, Polygon } from '../../geometry/types.ts'
 import { CLEARANCE_EXCESS, INSET, SAME_SHAPE } from '../config.ts'
+import { isConfined } from '../engine/confinement.ts'
 import { NoFitTable } from '../engine/no-fit-table.ts'
 import { type Shape, ShapeTable, sameUpToTranslation } from '../engine/shapes.ts'
 import type { CopyRef, Item, PackingProblem, Region } from '../problem.ts'
+import { confinedClass } from './confined-class.ts'
 import { ItemClass } from './item-class.ts'
 import { Domains, Option } from './option.ts'
 import { orientationsOf, type TurnChoice } from './turns.ts'
@@ -51,7 +53,7 @@ export function createModel(problem: PackingProblem, engine: Engine, choice: Tur
   const byKey = new Map<string, ItemClass>()
   const copies: Copy[] = []
   problem.items.forEach((item, index) => {
-    const key = JSON.stringify([item.outline, item.optional, item.ways])
+    const key = JSON.stringify([item.outline, item.optional, item.ways, item.sits, item.shows])
     let kind = byKey.get(key)
     if (!kind) {
       kind = createClass(byKey.size, item, problem.regions, engine.table, domains, choice)
@@ -72,6 +74,7 @@ function createClass(
   domains: Domains,
   choice: TurnChoice,
 ): ItemClass {
+  if (isConfined(item)) return confinedClass(index, item, regions, table, choice)
   const outlineId = table.outlineId(item.outline)
   const allowed = item.ways.flatMap((ways, r) => {
     const orientations = orientationsOf(ways, item.outline, (regions[r] as Region).outline, choice)

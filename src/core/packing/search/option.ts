@@ -1,16 +1,24 @@
 import type { Rings } from '../../geometry/types.ts'
+import { forbiddenTo } from '../engine/confinement.ts'
 import { type FlatRings, flatRings } from '../engine/flat-rings.ts'
 import { feasibleDomain } from '../engine/inner-fit.ts'
 import type { Shape } from '../engine/shapes.ts'
 import type { Region } from '../problem.ts'
 
-/** Domains of shapes in regions; equal regions share theirs. */
-export class Domains {
+/** Where the reference points of shapes may be in regions. */
+export interface DomainSource {
+  of(region: number, shape: Shape): Rings
+}
+
+/** Domains of shapes that may lie anywhere in a region; equal regions share theirs. */
+export class Domains implements DomainSource {
   private readonly known = new Map<string, Rings>()
   private readonly regionKeys: readonly string[]
 
   constructor(private readonly regions: readonly Region[]) {
-    const keys = regions.map(({ outline, forbidden }) => `${outline.join(' ')}/${forbidden.join('/')}`)
+    const keys = regions.map(
+      (region) => `${region.outline.join(' ')}/${forbiddenTo(false, region).join('/')}`,
+    )
     this.regionKeys = keys.map((key) => String(keys.indexOf(key)))
   }
 
@@ -18,8 +26,8 @@ export class Domains {
     const key = `${this.regionKeys[region]} ${shape.id}`
     let rings = this.known.get(key)
     if (!rings) {
-      const { outline, forbidden } = this.regions[region] as Region
-      rings = feasibleDomain(outline, forbidden, shape.outline)
+      const ground = this.regions[region] as Region
+      rings = feasibleDomain(ground.outline, forbiddenTo(false, ground), shape.outline)
       this.known.set(key, rings)
     }
     return rings
@@ -34,7 +42,7 @@ export class Option {
   constructor(
     readonly region: number,
     readonly shape: Shape,
-    private readonly domains: Domains,
+    private readonly domains: DomainSource,
   ) {}
 
   get domainRings(): Rings {
