@@ -27,7 +27,7 @@ export function PieceMark({ piece, scale, names }: PieceMarkProps) {
       <text
         class="piece-name"
         x={at[0]}
-        y={-at[1] + (withArrow ? ((ARROW + 4) / scale) * 0.5 : 0)}
+        y={-at[1] + (withArrow ? (TEXT * 0.75) / scale : 0)}
         font-size={Math.min(TEXT, Math.max(8, dots * 1.6)) / scale}
       >
         {name}
@@ -36,24 +36,24 @@ export function PieceMark({ piece, scale, names }: PieceMarkProps) {
         <path
           class="piece-head"
           d={headArrow(ARROW / scale)}
-          transform={`translate(${at[0]} ${-at[1]}) rotate(${-piece.head}) translate(0 ${-(TEXT * 0.9) / scale})`}
+          transform={`translate(${at[0]} ${-at[1] - ARROW / scale}) rotate(${-piece.head})`}
         />
       )}
     </g>
   )
 }
 
-/** An arrow upwards round the origin, `size` long each way; y up as in all paths. */
+/** An arrow upwards with its middle at the origin, 1.5 × `size` long: whichever way it turns, it stays off the name below. */
 function headArrow(size: number): string {
   return [
     openPath([
-      [0, -size * 0.5],
-      [0, size],
+      [0, -size * 0.75],
+      [0, size * 0.75],
     ]),
     openPath([
-      [-size * 0.6, size * 0.4],
-      [0, size],
-      [size * 0.6, size * 0.4],
+      [-size * 0.6, size * 0.15],
+      [0, size * 0.75],
+      [size * 0.6, size * 0.15],
     ]),
   ].join('')
 }
