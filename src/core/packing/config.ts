@@ -20,7 +20,13 @@ export const SAME_SHAPE = 0.0005
 export const ANY_TURN = { alignments: 12, fineAlignments: 60, fan: 12 }
 
 /** What `solve` tries before it says that it found nothing, however long its deadline. */
-export const EFFORT = { rounds: 16, runs: 200, disruptions: 4 }
+export const EFFORT = {
+  rounds: 16,
+  runs: 200,
+  disruptions: 4,
+  patience: { rounds: 60, strikes: 2 },
+  bestFits: 4,
+}
 
 /** Slices of late proofs, some milliseconds each, after each slice of the search. */
 export const PROOF_SLICES = 16
@@ -80,11 +86,6 @@ export const STRIP = {
   large: 0.75,
 }
 
-/** Feasibility search: overlap minimisation from part-lays. */
-export const IMPROVE = {
-  patience: { rounds: 60, strikes: 2 },
-}
-
 /** Spare: bisection on the inset of all edges. */
 export const SPARE = {
   /** Nobody measures cloth with more doubt than this, mm. */
@@ -93,7 +94,8 @@ export const SPARE = {
   /** Tape measures are read to a millimetre; a large spare need not be known so well. */
   precision: 0.5,
   share: 0.05,
-  effort: { rounds: 4, runs: 1, disruptions: 0 },
+  /** A figure beside the answer has to come in tens of milliseconds. */
+  effort: { rounds: 4, runs: 1, disruptions: 0, patience: { rounds: 15, strikes: 1 }, bestFits: 0 },
 }
 
 /** Depth-first search for lays without gaps. */
@@ -107,6 +109,8 @@ export const JIGSAW = {
   margin: 0.01,
   /** Areas are known to within this, mm²: margins along the edges of some items. */
   areaDoubt: 60,
+  /** Moves that make a found lay exact. */
+  patience: { rounds: 60, strikes: 2 },
   /** Nodes of the first search; every further one may visit twice as many. */
   nodes: 4000,
 }
@@ -115,7 +119,11 @@ export const JIGSAW = {
  * Grid over each no-fit polygon (engine/depth-grid.ts), cells a side: finer ones ask fewer edges a question but
  * take longer to make.
  */
-export const DEPTH_GRID = { cells: 20 }
+export const DEPTH_GRID = {
+  cells: 20,
+  /** Questions after which making the grid pays. */
+  worthwhile: 400,
+}
 
 /** Constructive lays by best fit. */
 export const BEST_FIT = {
@@ -128,9 +136,8 @@ export const BEST_FIT = {
   /** Worth trying only for so many copies, on regions filled at least so far. */
   mostCopies: 16,
   fill: 0.7,
-  /** Lays before each run of overlap minimisation; more where items may turn anyhow, which that does badly. */
-  lays: 4,
-  laysAnyTurn: 24,
+  /** So many times more lays where items may turn anyhow, which overlap minimisation does badly. */
+  anyTurn: 6,
   /** Longest edges of each of two items that are tried against each other where they may turn anyhow. */
   edges: 3,
 }

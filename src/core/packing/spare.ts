@@ -26,10 +26,7 @@ export interface SpareControl {
  */
 export function spare(problem: PackingProblem, placements: readonly Placement[], control: SpareControl): Mm {
   const engine = engineOf(problem)
-  const needed = problem.items.reduce(
-    (sum, item) => sum + (item.optional ? 0 : item.copies * Math.abs(polygonArea(item.outline))),
-    0,
-  )
+  const needed = neededArea(problem)
   let low = 0
   let high = SPARE.most
   let known = placements
@@ -45,6 +42,24 @@ export function spare(problem: PackingProblem, placements: readonly Placement[],
     } else high = inset
   }
   return low
+}
+
+/** Whether a packing is found with every edge moved in by `inset`: a single try, starting from `placements`. */
+export function hasSpare(
+  problem: PackingProblem,
+  placements: readonly Placement[],
+  inset: Mm,
+  control: SpareControl,
+): boolean {
+  const moved = insetProblem(problem, inset)
+  return packInset(moved, neededArea(problem), placements, engineOf(problem), control) !== null
+}
+
+function neededArea({ items }: PackingProblem): number {
+  return items.reduce(
+    (sum, { optional, copies, outline }) => sum + (optional ? 0 : copies * Math.abs(polygonArea(outline))),
+    0,
+  )
 }
 
 interface Inset {

@@ -19,6 +19,11 @@ export function forbiddenTo(sits: boolean, { forbidden, keptClear = [] }: Region
   return sits || keptClear.length === 0 ? forbidden : [...forbidden, ...keptClear]
 }
 
+/** A region as it is for an item. */
+export function groundOf({ sits }: Item, region: Region): Region {
+  return { ...region, forbidden: forbiddenTo(sits !== undefined, region) }
+}
+
 /** An edge that is off its seat's direction by no more than this at its end lies along it: what the rounding of coordinates costs. */
 export const ASKEW: Mm = 0.004
 

@@ -1,24 +1,28 @@
 import type { Mm } from '../../base/units.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Orientation, Point, Polygon, Rings } from '../../geometry/types.ts'
+import { DEPTH_GRID } from '../config.ts'
 import { withClearance } from './clearance.ts'
 import { DepthGrid } from './depth-grid.ts'
-import { type FlatRings, flatRings } from './flat-rings.ts'
+import { type FlatRings, flatDepth, flatRings } from './flat-rings.ts'
 import { noFit } from './no-fit.ts'
 import { type Shape, type ShapeTable, turnNormalised } from './shapes.ts'
 
-/** A no-fit polygon in three forms: rings for polygon booleans, flat for single questions, a grid for the hot loop. */
+/** A no-fit polygon: rings for polygon booleans, flat for single questions, and a grid once there are many. */
 export class NoFit {
   readonly flat: FlatRings
-  private depthGrid: DepthGrid | null = null
+  private grid: DepthGrid | null = null
+  private asked = 0
 
   constructor(readonly rings: Rings) {
     this.flat = flatRings(rings)
   }
 
-  get grid(): DepthGrid {
-    this.depthGrid ??= new DepthGrid(this.flat)
-    return this.depthGrid
+  /** Penetration depth at a translation of the moving item relative to the fixed one, 0 if they are clear. */
+  depth(x: number, y: number): number {
+    if (this.grid) return this.grid.depth(x, y)
+    if (++this.asked > DEPTH_GRID.worthwhile) this.grid = new DepthGrid(this.flat)
+    return flatDepth(this.flat, x, y)
   }
 }
 

@@ -1,7 +1,6 @@
 import type { Deadline } from '../../base/deadline.ts'
 import type { Random } from '../../base/random.ts'
-import { IMPROVE } from '../config.ts'
-import { separate } from './attempt.ts'
+import { type Patience, separate } from './attempt.ts'
 import { swapLarge } from './disrupt.ts'
 import type { Layout, Spot } from './layout.ts'
 import type { Model } from './model.ts'
@@ -17,16 +16,16 @@ import { Separation } from './separation.ts'
 export function improveOnce(
   model: Model,
   start: Layout,
-  { disruptions }: { readonly disruptions: number },
+  { disruptions, patience }: { readonly disruptions: number; readonly patience: Patience },
   random: Random,
   deadline: Deadline,
 ): Layout {
   const lay = overlappingLay(model, start, random)
-  separate(lay, IMPROVE.patience, deadline)
+  separate(lay, patience, deadline)
   for (let k = 0; k < disruptions && lay.overlap > 0 && !deadline.passed(); k++) {
     swapLarge(lay, random)
     lay.resetWeights()
-    separate(lay, IMPROVE.patience, deadline)
+    separate(lay, patience, deadline)
   }
   return filledUp(model, withoutOverlaps(lay))
 }

@@ -21,6 +21,11 @@ export class ItemClass {
     this.diameter = diameterOf(outline)
   }
 
+  /** True if the item fits nowhere, not even by itself. */
+  get fitsNowhere(): boolean {
+    return this.allowed.every((option) => option.isEmpty)
+  }
+
   /** Those in which the item fits by itself. */
   get options(): readonly Option[] {
     this.live ??= this.allowed.filter((option) => !option.isEmpty)

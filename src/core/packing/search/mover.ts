@@ -117,8 +117,8 @@ export class Mover {
     for (let j = 0; j < lay.size; j++) {
       const other = lay.options[j] as Option
       if (j === i || other.region !== option.region) continue
-      const { grid } = lay.model.noFits.get(other.shape, option.shape)
-      neighbours.add(grid, lay.x[j] as number, lay.y[j] as number, lay.weightOf(i, j))
+      const noFit = lay.model.noFits.get(other.shape, option.shape)
+      neighbours.add(noFit, lay.x[j] as number, lay.y[j] as number, lay.weightOf(i, j))
     }
   }
 
@@ -134,7 +134,7 @@ export class Mover {
     for (let k = 0; k < count; k++) {
       if (neighbours.size > 0 && random() < SEPARATE.cornerShare) {
         const j = Math.floor(random() * neighbours.size)
-        const noFit = neighbours.noFit(j)
+        const noFit = neighbours.flat(j)
         const corner = Math.floor(random() * flatEdgeCount(noFit))
         const x = flatCornerX(noFit, corner) + neighbours.noFitX(j)
         const y = flatCornerY(noFit, corner) + neighbours.noFitY(j)

@@ -1,5 +1,5 @@
-import type { DepthGrid } from '../engine/depth-grid.ts'
 import { type FlatRings, flatNearest, type Nearest } from '../engine/flat-rings.ts'
+import type { NoFit } from '../engine/no-fit-table.ts'
 
 /** A straight line n · p = offset that the moved item has to reach or not to cross; n has length 1. */
 export interface ContactLine {
@@ -14,7 +14,7 @@ export interface ContactLine {
  */
 export class Neighbours {
   private count = 0
-  private readonly grids: DepthGrid[] = []
+  private readonly noFits: NoFit[] = []
   private readonly x: Float64Array
   private readonly y: Float64Array
   private readonly weight: Float64Array
@@ -38,25 +38,25 @@ export class Neighbours {
     this.count = 0
   }
 
-  add(grid: DepthGrid, x: number, y: number, weight: number): void {
+  add(noFit: NoFit, x: number, y: number, weight: number): void {
     const i = this.count++
-    const noFit = grid.flat
-    this.grids[i] = grid
+    const { flat } = noFit
+    this.noFits[i] = noFit
     this.x[i] = x
     this.y[i] = y
     this.weight[i] = weight
-    this.minX[i] = noFit.minX + x
-    this.minY[i] = noFit.minY + y
-    this.maxX[i] = noFit.maxX + x
-    this.maxY[i] = noFit.maxY + y
+    this.minX[i] = flat.minX + x
+    this.minY[i] = flat.minY + y
+    this.maxX[i] = flat.maxX + x
+    this.maxY[i] = flat.maxY + y
   }
 
   get size(): number {
     return this.count
   }
 
-  noFit(i: number): FlatRings {
-    return (this.grids[i] as DepthGrid).flat
+  flat(i: number): FlatRings {
+    return (this.noFits[i] as NoFit).flat
   }
 
   noFitX(i: number): number {
@@ -79,8 +79,8 @@ export class Neighbours {
         y >= (maxY[i] as number)
       )
         continue
-      const grid = this.grids[i] as DepthGrid
-      const depth = grid.depth(x - (this.x[i] as number), y - (this.y[i] as number))
+      const noFit = this.noFits[i] as NoFit
+      const depth = noFit.depth(x - (this.x[i] as number), y - (this.y[i] as number))
       if (depth === 0) continue
       sum += (this.weight[i] as number) * depth
       if (sum > limit) return sum
@@ -95,11 +95,11 @@ export class Neighbours {
   contacts(x: number, y: number, lines: ContactLine[], most: number): number {
     let found = 0
     for (let i = 0; i < this.count && found < most; i++) {
-      const grid = this.grids[i] as DepthGrid
+      const noFit = this.noFits[i] as NoFit
       const px = x - (this.x[i] as number)
       const py = y - (this.y[i] as number)
-      if (grid.depth(px, py) === 0) continue
-      flatNearest(grid.flat, px, py, this.nearest)
+      if (noFit.depth(px, py) === 0) continue
+      flatNearest(noFit.flat, px, py, this.nearest)
       const toX = this.nearest.x - px
       const toY = this.nearest.y - py
       const depth = Math.hypot(toX, toY)

@@ -1,7 +1,7 @@
 import type { Deadline } from '../../base/deadline.ts'
 import type { Random } from '../../base/random.ts'
-import { BEST_FIT, IMPROVE, JIGSAW } from '../config.ts'
-import { separate } from './attempt.ts'
+import { BEST_FIT, JIGSAW } from '../config.ts'
+import { type Patience, separate } from './attempt.ts'
 import { bestFitLayout } from './best-fit.ts'
 import { constructRounds } from './construct-rounds.ts'
 import { improveOnce, overlappingLay } from './improve.ts'
@@ -18,6 +18,9 @@ export interface Effort {
   /** Runs of overlap minimisation, each with so many swaps of large items when it is stuck. */
   readonly runs: number
   readonly disruptions: number
+  readonly patience: Patience
+  /** Lays by best fit before each run, if the problem is tight. */
+  readonly bestFits: number
 }
 
 export interface SearchControl {
@@ -39,7 +42,6 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
   const { random, deadline, warmStart } = control
   if (warmStart) best.offer(filledUp(model, withoutOverlaps(overlappingLay(model, warmStart, random))))
   const jigsaw = isJigsaw(model)
-  const fitting = isTight(model)
   for (let run = 0; run < effort.runs && !best.serves; run++) {
     const constructed = constructRounds(model, random, deadline, effort.rounds)
     best.offer(constructed)
@@ -50,9 +52,9 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
       yield
       if (best.serves || deadline.passed()) break
     }
-    if (fitting) {
+    if (effort.bestFits > 0 && isTight(model)) {
       const finest = control.tilted?.() ?? model
-      const lays = turnsAnyhow(model) ? BEST_FIT.laysAnyTurn : BEST_FIT.lays
+      const lays = effort.bestFits * (turnsAnyhow(model) ? BEST_FIT.anyTurn : 1)
       for (let k = 0; k < lays && !best.serves; k++) {
         best.offer(filledUp(finest, bestFitLayout(finest, random, deadline)))
         yield
@@ -94,7 +96,7 @@ function jigsawLayout(model: Model, run: number, { random, deadline }: SearchCon
   const rough = solveJigsaw(model, random, JIGSAW.nodes * 2 ** run, deadline)
   if (!rough) return model.copies.map(() => null)
   const lay = overlappingLay(model, rough, random)
-  separate(lay, IMPROVE.patience, deadline)
+  separate(lay, JIGSAW.patience, deadline)
   return filledUp(model, withoutOverlaps(lay))
 }
 

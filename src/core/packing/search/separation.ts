@@ -96,8 +96,8 @@ export class Separation {
       const other = options[j] as Option
       let depth = 0
       if (j !== i && other.region === own.region) {
-        const { grid } = this.model.noFits.get(other.shape, own.shape)
-        depth = grid.depth(
+        const noFit = this.model.noFits.get(other.shape, own.shape)
+        depth = noFit.depth(
           (this.x[i] as number) - (this.x[j] as number),
           (this.y[i] as number) - (this.y[j] as number),
         )

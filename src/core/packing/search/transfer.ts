@@ -1,7 +1,9 @@
 import type { Deg } from '../../base/units.ts'
+import { turnNormalised } from '../engine/shapes.ts'
 import type { Placement } from '../problem.ts'
+import type { ItemClass } from './item-class.ts'
 import type { Layout, Spot } from './layout.ts'
-import type { Model } from './model.ts'
+import type { Copy, Model } from './model.ts'
 import type { Option } from './option.ts'
 
 /** The option of a copy that is nearest to being held as asked, in the region if it has any there, else anywhere. */
@@ -24,13 +26,22 @@ export function nearestOption(
   return best
 }
 
+/** The option held exactly so, or the nearest to it; domains of others are not computed if it is there. */
+function optionHeld(kind: ItemClass, region: number, turn: Deg, mirrored: boolean): Option | null {
+  const held = turnNormalised(turn)
+  const exact = kind.allowed.find(
+    ({ region: r, shape }) => r === region && shape.turn === held && shape.mirrored === mirrored,
+  )
+  return exact && !exact.isEmpty ? exact : nearestOption(kind.options, region, turn, mirrored)
+}
+
 /** Placements of a like problem as a lay of this one: overlaps and positions outside the domain are possible. */
 export function layoutFromPlacements(model: Model, placements: readonly Placement[]): Layout {
   const at = new Map(placements.map((placement) => [`${placement.item} ${placement.copy}`, placement]))
   return model.copies.map(({ ref, kind }): Spot | null => {
     const placement = at.get(`${ref.item} ${ref.copy}`)
     if (!placement) return null
-    const option = nearestOption(kind.options, placement.region, placement.turn, placement.mirrored)
+    const option = optionHeld(kind, placement.region, placement.turn, placement.mirrored)
     return option ? { option, x: placement.x, y: placement.y } : null
   })
 }
@@ -40,7 +51,7 @@ export function transferred(model: Model, layout: Layout): Layout {
   return layout.map((spot, c): Spot | null => {
     if (!spot) return null
     const { region, shape } = spot.option
-    const option = nearestOption(model.copies[c]?.kind.options ?? [], region, shape.turn, shape.mirrored)
+    const option = optionHeld((model.copies[c] as Copy).kind, region, shape.turn, shape.mirrored)
     return option ? { option, x: spot.x, y: spot.y } : null
   })
 }
