@@ -7,11 +7,12 @@ import { checkPacking, neededAreAll } from '../packing/check/check-packing.ts'
 import type { CopyRef, PackingProblem, Placement } from '../packing/problem.ts'
 import { refuteByArea } from '../packing/proof/area.ts'
 import { type PartialPacking, solve } from '../packing/solve.ts'
-import { spare } from '../packing/spare.ts'
+import { hasSpare, spare } from '../packing/spare.ts'
 import type { SolveControl } from './check.ts'
 import { clothRefutation } from './cloth-refutation.ts'
 import type { Lay, Reason } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
+import { answerWithWishes } from './own-edges.ts'
 import { reasonText } from './reason-text.ts'
 import {
   placementsFrom,
@@ -31,7 +32,9 @@ const SPARE_MS = 600
  */
 export function answerLay(problem: LayProblem, control: SolveControl): Lay {
   const start = control.clock()
-  const answer = answerWithin(problem, control, start)
+  const answer = answerWithWishes(problem, control, (asked, share) =>
+    answerWithin(asked, share, share.clock()),
+  )
   return { ...answer, elapsedMs: control.clock() - start }
 }
 
@@ -43,7 +46,7 @@ function answerWithin(problem: LayProblem, control: SolveControl, start: number)
   // Before the search: it would take an overlap within the tolerance of the format for a lay.
   const area = refuteByArea(packing)
   if (area) return cannot(reasonOf(area, translation), problem)
-  const { onProgress, warmStart, ...rest } = control
+  const { onProgress, warmStart, spareAsked: _, ...rest } = control
   const answer = solve(packing, {
     ...rest,
     ...(warmStart ? { warmStart: placementsFrom(translation, warmStart) } : {}),
@@ -122,9 +125,11 @@ function spareOf(
   control: SolveControl,
   spent: number,
 ): Mm {
-  const { seed, clock, deadline } = control
-  const share = sooner(deadline, Math.max(SPARE_MS, spent), clock)
-  return spare(packing, placements, { seed, clock, deadline: share })
+  const { seed, clock, deadline, spareAsked } = control
+  if (spareAsked === 0) return 0
+  const share = { seed, clock, deadline: sooner(deadline, Math.max(SPARE_MS, spent), clock) }
+  if (spareAsked === undefined) return spare(packing, placements, share)
+  return hasSpare(packing, placements, spareAsked, share) ? spareAsked : 0
 }
 
 function tellProgress(

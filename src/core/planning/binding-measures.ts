@@ -12,6 +12,7 @@ export interface MeasureOutcome {
   readonly by: Mm
   /** null: with this figure there is no such garment, or nothing left of it. */
   readonly verdict: Lay['verdict'] | null
+  /** Only whether half of the question's spare is left, or, where it had none, whether there is as much as `doubt`: so much, or 0. */
   readonly spare: Mm | null
   /** True for a measure worth taking again: it takes away the lay or most of its spare, or it brings one. */
   readonly binds: boolean
@@ -30,18 +31,18 @@ export function* bindingMeasures(
   question: CheckQuestion,
   { lay }: CheckAnswer,
   doubt: Mm,
-  control: Pick<SolveControl, 'seed' | 'clock' | 'deadline'>,
+  { seed, clock, deadline }: Pick<SolveControl, 'seed' | 'clock' | 'deadline'>,
 ): Generator<MeasureOutcome, void> {
-  const { seed, clock, deadline } = control
   const fits = lay.verdict === 'fits'
+  const spareAsked = fits ? LEAST_LEFT * (lay.spare ?? 0) : doubt
   const measures = measuresAsked(question.garment)
   for (const [k, measure] of measures.entries()) {
     if (deadline.passed()) return
     const moved = fits ? withMeasuresReduced : withMeasuresRaised
     const garment = moved(question.garment, doubt, [measure])
     const slice = sooner(deadline, deadline.left() / (measures.length - k), clock)
-    const warmStart = lay.placements
-    const result = checkQuestion({ ...question, garment }, { seed, clock, deadline: slice, warmStart })
+    const control = { seed, clock, deadline: slice, warmStart: lay.placements, spareAsked }
+    const result = checkQuestion({ ...question, garment }, control)
     const { verdict = null, spare = null } = result.ok ? result.value.lay : {}
     const by = (garment.measures[measure] ?? 0) - (question.garment.measures[measure] ?? 0)
     yield { measure, by, verdict, spare, binds: fits ? loses(verdict, spare, lay) : verdict === 'fits' }
@@ -52,7 +53,7 @@ function loses(verdict: Lay['verdict'] | null, left: Mm | null, { spare }: Lay):
   return verdict !== 'fits' || (left ?? 0) < LEAST_LEFT * (spare ?? 0)
 }
 
-/** The measures that bind, the one to take again first in front: no lay without it, then least spare; or most spare with it. */
+/** The measures that bind: in front those that leave no lay, or that bring spare with it; else in the order they are asked. */
 export function worthMeasuringAgain(outcomes: readonly MeasureOutcome[]): readonly MeasureOutcome[] {
   const left = ({ verdict, spare }: MeasureOutcome) => (verdict === 'fits' ? (spare ?? 0) : -1)
   return outcomes

@@ -39,6 +39,11 @@ export interface SolveControl {
   readonly onProgress?: (progress: SolveProgress) => void
   /** The lay of a similar problem, where the search begins. Pieces and panels that this problem lacks are passed over. */
   readonly warmStart?: readonly LayPlacement[]
+  /**
+   * For when the figure is not shown, several times faster: the spare is not measured, it is only tried whether there is so much,
+   * and given as this or as 0. Absent: measured.
+   */
+  readonly spareAsked?: Mm
 }
 
 export interface SolveProgress {

@@ -108,3 +108,20 @@ describe('answerLay', () => {
     expect({ ...second, spare: null }).toEqual({ ...first, spare: null })
   })
 })
+
+describe('the spare asked for', () => {
+  // 300 wide and 250 needed, 300 high and 280 needed: every edge may move in by 10.
+  const problem = layProblem(
+    [panel(cloth)],
+    [piece(rectangle(100, 280), { id: 'a', count: 2 }), piece(rectangle(50, 50), { id: 'b', grain: 'any' })],
+  )
+
+  it.each([
+    [0, 0],
+    [8, 8],
+    [9.5, 9.5],
+    [10.5, 0],
+  ])('%d mm is given as %d', (asked, spare) => {
+    expect(answerLay(problem, { ...within(5), spareAsked: asked })).toMatchObject({ verdict: 'fits', spare })
+  })
+})

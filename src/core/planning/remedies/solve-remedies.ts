@@ -15,7 +15,7 @@ export interface RemedyOutcome {
 }
 
 /** As for any check, without progress: outcomes are the progress. */
-export type RemedyControl = Pick<SolveControl, 'seed' | 'clock' | 'deadline'>
+export type RemedyControl = Pick<SolveControl, 'seed' | 'clock' | 'deadline' | 'spareAsked'>
 
 /** First look at each remedy: enough for nearly all that fit or can be refuted. */
 const QUICK_MS = 300
@@ -73,11 +73,11 @@ function solved(
   { remedy, rank }: Candidate,
   fitting: Set<string>,
   deadline: Deadline,
-  { seed, clock }: RemedyControl,
+  { deadline: _, ...control }: RemedyControl,
 ): RemedyOutcome | null {
   const family = familyOf(remedy)
   if (fitting.has(family) || deadline.passed()) return null
-  const result = checkQuestion(remedy.question, { seed, clock, deadline })
+  const result = checkQuestion(remedy.question, { ...control, deadline })
   if (!result.ok) return null
   const answer = result.value
   if (answer.lay.verdict !== 'fits') return { remedy, rank, answer }
