@@ -1,16 +1,12 @@
 import fc from 'fast-check'
+import { seededRandom } from '../../src/core/base/random.ts'
 import { isQuestion, measureFaults } from '../../src/core/garments/faults.ts'
 import type { Garment } from '../../src/core/garments/garment.ts'
-import {
-  KIND_IDS,
-  type KindId,
-  LABEL_SIZES,
-  type Measures,
-  type Opening,
-} from '../../src/core/garments/kind.ts'
+import { KIND_IDS, type KindId, type Measures, type Opening } from '../../src/core/garments/kind.ts'
 import { kindOf } from '../../src/core/garments/kinds.ts'
 import { emptyGarment } from '../../src/core/garments/starting.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
+import { plausibleGarment as drawnGarment } from '../../src/terminal/bench/plausible-garment.ts'
 
 /** Kinds that are measured; a free outline has no measures. */
 export const MEASURED_KINDS = KIND_IDS.filter((id) => id !== 'free-outline')
@@ -24,22 +20,12 @@ export function oddGarment(id: KindId, opening?: Opening): fc.Arbitrary<Garment>
   return garmentOf(id, fc.record(Object.fromEntries(measures)), opening)
 }
 
-/** A garment somebody could wear: every measure within a fifth of what some label size starts with. */
+/** A garment somebody could wear, as the benchmark makes them too. */
 export function plausibleGarment(id: KindId, opening?: Opening): fc.Arbitrary<Garment> {
-  const specs = kindOf(id).measures
-  const measures = fc
-    .constantFrom(...LABEL_SIZES)
-    .chain((size) =>
-      fc.record(
-        Object.fromEntries(
-          specs.map((spec) => [
-            spec.id,
-            fc.integer({ min: Math.round(spec.start[size] * 0.8), max: Math.round(spec.start[size] * 1.2) }),
-          ]),
-        ),
-      ),
-    )
-  return garmentOf(id, measures, opening)
+  return fc.integer().map((seed) => {
+    const garment = drawnGarment(id, seededRandom(seed))
+    return opening ? { ...garment, opening } : garment
+  })
 }
 
 function garmentOf(id: KindId, measures: fc.Arbitrary<Measures>, opening?: Opening): fc.Arbitrary<Garment> {

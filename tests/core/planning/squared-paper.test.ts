@@ -7,10 +7,11 @@ import { readProblem } from '../../../src/readers/problem-file/read-problem.ts'
 import { latticeFits, latticeProblems } from '../../support/lattice.ts'
 import { type LayFile, layFaults } from '../../support/lay-checker.ts'
 import { within } from '../../support/lay-problems.ts'
+import { randomRuns } from '../../support/random-runs.ts'
 
 beforeAll(throwOnBrokenInvariants)
 
-const RUNS = Number(process.env.SQUARED_PAPER_RUNS ?? 2000)
+const RUNS = randomRuns('squared paper', 2000)
 const SECONDS = 0.03
 
 describe('random problems on squared paper', () => {
@@ -29,12 +30,12 @@ describe('random problems on squared paper', () => {
           const truth = latticeFits(file)
           if (lay.verdict === 'fits') expect(truth).toBe(true)
           if (lay.verdict === 'cannot') expect(truth).toBe(false)
+          RUNS.tick(counts)
         }),
-        { numRuns: RUNS },
+        { numRuns: RUNS.count },
       )
-      if (process.env.SQUARED_PAPER_RUNS) console.log(counts)
-      expect(Math.min(counts.fits, counts.cannot)).toBeGreaterThan(RUNS / 10)
+      expect(Math.min(counts.fits, counts.cannot)).toBeGreaterThan(RUNS.count / 10)
     },
-    100 * RUNS + 60_000,
+    100 * RUNS.count + 60_000,
   )
 })
