@@ -1,13 +1,12 @@
-import type { SolveProgress } from '../core/planning/check.ts'
 import { Desk, type SolverWorker } from './desk.ts'
 import { type Job, takeFirst } from './job.ts'
 import type { JobKind, JobRequest, Jobs, SearchLimits } from './protocol.ts'
 
-export interface AskOptions extends SearchLimits {
+export interface AskOptions<K extends JobKind> extends SearchLimits {
   /** Higher goes first; of equals, the one asked first. 0 unless given. */
   readonly priority?: number
-  /** Called some ten times a second at most. */
-  readonly onProgress?: (progress: SolveProgress) => void
+  /** Called for every outcome of a job that has several; otherwise some ten times a second at most. */
+  readonly onProgress?: (progress: Jobs[K]['tells']) => void
 }
 
 export interface SolversOptions {
@@ -41,7 +40,7 @@ export class Solvers {
     signal: AbortSignal,
     kind: K,
     asks: Jobs[K]['asks'],
-    { seed, seconds, priority = 0, onProgress }: AskOptions,
+    { seed, seconds, priority = 0, onProgress }: AskOptions<K>,
   ): Promise<Jobs[K]['answers']> {
     return new Promise((resolve, reject) => {
       if (signal.aborted) throw signal.reason
@@ -49,10 +48,10 @@ export class Solvers {
       signal.addEventListener('abort', onAbort)
       const settled = () => signal.removeEventListener('abort', onAbort)
       const job: Job = {
-        // Kind and question belong together by the signature; the union cannot see that, nor can the answer.
+        // Kind and question belong together by the signature; the union cannot see that, nor can what comes back.
         request: { kind, asks, limits: { seed, seconds } } as JobRequest,
         priority,
-        onProgress,
+        onProgress: onProgress as Job['onProgress'],
         resolve: (answer) => {
           settled()
           resolve(answer as Jobs[K]['answers'])

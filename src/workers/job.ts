@@ -1,4 +1,3 @@
-import type { SolveProgress } from '../core/planning/check.ts'
 import type { JobKind, JobRequest, Jobs } from './protocol.ts'
 
 /** A request with the promise that waits for its answer. Settling it twice does nothing the second time. */
@@ -6,7 +5,7 @@ export interface Job {
   readonly request: JobRequest
   /** Higher goes first. */
   readonly priority: number
-  readonly onProgress: ((progress: SolveProgress) => void) | undefined
+  readonly onProgress: ((progress: Jobs[JobKind]['tells']) => void) | undefined
   resolve(answer: Jobs[JobKind]['answers']): void
   reject(reason: unknown): void
 }

@@ -1,14 +1,28 @@
 import type { Result } from '../core/base/result.ts'
+import type { Mm } from '../core/base/units.ts'
+import type { MeasureOutcome } from '../core/planning/binding-measures.ts'
 import type { CheckAnswer, CheckQuestion, SolveProgress } from '../core/planning/check.ts'
 import type { Lay } from '../core/planning/lay.ts'
 import type { LayProblem } from '../core/planning/lay-problem.ts'
+import type { RemedyOutcome } from '../core/planning/remedies/solve-remedies.ts'
 
-/** What a solver worker can be asked, and what it answers. Types only: the page and the worker share no code. */
+/** A question with its answer, and how far a tape figure may be off. */
+export interface AnsweredCheck {
+  readonly question: CheckQuestion
+  readonly answer: CheckAnswer
+  readonly doubt: Mm
+}
+
+/** What a solver worker can be asked, what it tells on its way, and what it answers. Types only: the page and the worker share no code. */
 export interface Jobs {
   /** A shop check. Faults when the pattern or garment cannot be made into a lay problem. */
-  check: { asks: CheckQuestion; answers: Result<CheckAnswer> }
+  check: { asks: CheckQuestion; tells: SolveProgress; answers: Result<CheckAnswer> }
   /** A lay problem as it stands in a file. */
-  lay: { asks: LayProblem; answers: Lay }
+  lay: { asks: LayProblem; tells: SolveProgress; answers: Lay }
+  /** What would save a check, every outcome told as it comes. Their spare is only tried, up to what makes the lay sure. */
+  remedies: { asks: AnsweredCheck; tells: RemedyOutcome; answers: null }
+  /** Which measures the answer hangs on, every outcome told as it comes. */
+  measures: { asks: AnsweredCheck; tells: MeasureOutcome; answers: null }
 }
 
 export type JobKind = keyof Jobs
@@ -26,7 +40,7 @@ export type JobRequest = {
 
 /** Worker to page: progress any number of times, then one of the other two. */
 export type WorkerReply =
-  | { readonly type: 'progress'; readonly progress: SolveProgress }
+  | { readonly type: 'progress'; readonly progress: Jobs[JobKind]['tells'] }
   | { readonly type: 'done'; readonly answer: Jobs[JobKind]['answers'] }
   /** The job threw: a fault in the program, never in the question. */
   | { readonly type: 'failed'; readonly message: string }

@@ -1,34 +1,53 @@
 import { deadlineAfter } from '../core/base/deadline.ts'
 import { answerLay } from '../core/planning/answer-lay.ts'
+import { bindingMeasures } from '../core/planning/binding-measures.ts'
 import type { SolveControl, SolveProgress } from '../core/planning/check.ts'
 import { checkQuestion } from '../core/planning/check-question.ts'
-import type { JobRequest, WorkerReply } from './protocol.ts'
+import { roomAsked } from '../core/planning/doubt.ts'
+import { solveRemedies } from '../core/planning/remedies/solve-remedies.ts'
+import type { AnsweredCheck, JobKind, JobRequest, Jobs, WorkerReply } from './protocol.ts'
 
 /** Least time between two reports of progress: a screen shows no more, and each one copies a whole part-lay. */
 const PROGRESS_EVERY_MS = 100
 
+type Control = Pick<SolveControl, 'seed' | 'clock' | 'deadline'>
+type Tell = (progress: Jobs[JobKind]['tells']) => void
+
 /** Does one job to its end, which is blocking work, and tells its progress and then its answer or failure. */
 export function runJob(request: JobRequest, tell: (reply: WorkerReply) => void, clock: () => number): void {
-  const control: SolveControl = {
-    seed: request.limits.seed,
-    clock,
-    deadline: deadlineAfter(request.limits.seconds * 1000, clock),
-    onProgress: nowAndThen(clock, (progress) => tell({ type: 'progress', progress })),
-  }
+  const { seed, seconds } = request.limits
+  const control = { seed, clock, deadline: deadlineAfter(seconds * 1000, clock) }
   try {
-    tell({ type: 'done', answer: answerTo(request, control) })
+    const answer = answerTo(request, control, (progress) => tell({ type: 'progress', progress }))
+    tell({ type: 'done', answer })
   } catch (error) {
     tell({ type: 'failed', message: error instanceof Error ? error.message : String(error) })
   }
 }
 
-function answerTo(request: JobRequest, control: SolveControl) {
+function answerTo(request: JobRequest, control: Control, tell: Tell): Jobs[JobKind]['answers'] {
   switch (request.kind) {
     case 'check':
-      return checkQuestion(request.asks, control)
+      return checkQuestion(request.asks, { ...control, onProgress: nowAndThen(control.clock, tell) })
     case 'lay':
-      return answerLay(request.asks, control)
+      return answerLay(request.asks, { ...control, onProgress: nowAndThen(control.clock, tell) })
+    case 'remedies':
+      return tellAll(remediesOf(request.asks, control), tell)
+    case 'measures': {
+      const { question, answer, doubt } = request.asks
+      return tellAll(bindingMeasures(question, answer, doubt, control), tell)
+    }
   }
+}
+
+function remediesOf({ question, answer, doubt }: AnsweredCheck, control: Control) {
+  return solveRemedies(question, answer, { ...control, spareAsked: roomAsked(question.garment, doubt) })
+}
+
+/** Outcomes are few and each is awaited: all are told. */
+function tellAll(outcomes: Iterable<Jobs['remedies' | 'measures']['tells']>, tell: Tell): null {
+  for (const outcome of outcomes) tell(outcome)
+  return null
 }
 
 /** Passes the first report on, and then at most one in every `PROGRESS_EVERY_MS`. */

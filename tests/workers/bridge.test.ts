@@ -1,7 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import type { MeasureOutcome } from '../../src/core/planning/binding-measures.ts'
 import type { Lay } from '../../src/core/planning/lay.ts'
 import type { LayProblem } from '../../src/core/planning/lay-problem.ts'
 import { Solvers } from '../../src/workers/bridge.ts'
+import type { AnsweredCheck } from '../../src/workers/protocol.ts'
 import { FakeWorker } from '../support/fake-worker.ts'
 
 const LIMITS = { seed: 1, seconds: 1 }
@@ -218,6 +220,36 @@ describe('progress', () => {
     workers[0]?.say(done)
     expect(await answer).toEqual(LAY)
     expect(seen).toEqual([1, 2])
+  })
+})
+
+describe('a job of several outcomes', () => {
+  const asks = { question: {}, answer: {}, doubt: 8 } as unknown as AnsweredCheck
+  const outcome = (measure: string): MeasureOutcome => ({
+    measure,
+    by: -8,
+    verdict: 'fits',
+    spare: 0,
+    binds: true,
+  })
+
+  it('gives each to the caller as it comes, none after its abort, and makes way for the live check', async () => {
+    const stop = new AbortController()
+    const heard: string[] = []
+    const answer = solvers.ask(stop.signal, 'measures', asks, {
+      ...LIMITS,
+      onProgress: ({ measure }) => heard.push(measure),
+    })
+    ask('running')
+    ask('table')
+    ask('live', { priority: 1 })
+    workers[0]?.say({ type: 'progress', progress: outcome('chest') })
+    workers[0]?.say({ type: 'progress', progress: outcome('hem-width') })
+    stop.abort()
+    workers[0]?.say({ type: 'progress', progress: outcome('sleeve-length') })
+    await expect(answer).rejects.toMatchObject({ name: 'AbortError' })
+    expect(heard).toEqual(['chest', 'hem-width'])
+    expect(namesAsked(workers[2])).toEqual(['live'])
   })
 })
 

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import type { PatternPiece } from '../../src/core/patterns/pattern.ts'
 import type { LayProblem } from '../../src/core/planning/lay-problem.ts'
 import type { JobRequest, WorkerReply } from '../../src/workers/protocol.ts'
 import { runJob } from '../../src/workers/run-job.ts'
+import { answered, asking, boxPiece, measuredCloth, patternOf } from '../support/check-questions.ts'
+import { within } from '../support/lay-problems.ts'
 import { squares } from '../support/squares.ts'
 import { testGarment, testPattern } from '../support/storage.ts'
 
@@ -39,6 +42,50 @@ describe('a check job', () => {
     }
     const replies = repliesTo({ kind: 'check', asks, limits: LIMITS })
     expect(replies).toMatchObject([{ type: 'done', answer: { ok: false } }])
+  })
+})
+
+/** A pattern of one rectangle in two sizes, asked in the larger of 300 × 150, and a cloth so long. */
+function asked(width: number) {
+  const shapes = Object.fromEntries(
+    [200, 300].map((side, k) => [['S', 'M'][k], { form: 'box', width: side, height: 150, allowance: 0 }]),
+  ) as PatternPiece['shapes']
+  const pattern = patternOf([boxPiece('front', 300, 150, { shapes, grain: 'either' })], { sizes: ['S', 'M'] })
+  const question = asking(pattern, measuredCloth(width, 200))
+  return { question, answer: answered(question, within(5)), doubt: 8 }
+}
+
+describe('a remedies job', () => {
+  it('tells every outcome, the spare no further than what makes it sure, and then ends', () => {
+    const replies = repliesTo({ kind: 'remedies', asks: asked(280), limits: LIMITS })
+    expect(replies).toMatchObject([
+      {
+        type: 'progress',
+        progress: {
+          rank: 0,
+          remedy: { steps: [{ kind: 'smaller-size', size: 'S' }] },
+          answer: { lay: { verdict: 'fits', spare: 8 } },
+        },
+      },
+      { type: 'done', answer: null },
+    ])
+  })
+
+  it('of a question that fits only ends', () => {
+    expect(repliesTo({ kind: 'remedies', asks: asked(400), limits: LIMITS })).toEqual([
+      { type: 'done', answer: null },
+    ])
+  })
+})
+
+describe('a measures job', () => {
+  it('tells the outcome of every measure and then ends', () => {
+    const replies = repliesTo({ kind: 'measures', asks: asked(305), limits: LIMITS })
+    expect(replies).toMatchObject([
+      { type: 'progress', progress: { measure: 'cloth-width', by: -8, binds: true } },
+      { type: 'progress', progress: { measure: 'cloth-length', by: -8, binds: false } },
+      { type: 'done', answer: null },
+    ])
   })
 })
 

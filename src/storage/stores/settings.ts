@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import type { Mm } from '../../core/base/units.ts'
+import { TAPE_DOUBT } from '../../core/planning/doubt.ts'
 import { orStorageError } from '../errors.ts'
 import type { Store } from '../open-store.ts'
 import { ALL_SETTINGS } from '../schema.ts'
@@ -26,7 +27,7 @@ export const DEFAULT_SETTINGS: Settings = {
   units: 'cm',
   inchFraction: 8,
   theme: 'auto',
-  tapeDoubt: 8,
+  tapeDoubt: TAPE_DOUBT,
   clearance: 0,
   dotsPerMm: null,
   recentPatterns: [],

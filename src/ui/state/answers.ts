@@ -36,7 +36,7 @@ export function knownAnswer(question: CheckQuestion): CheckAnswer | null {
 export async function answerTo(
   question: CheckQuestion,
   signal: AbortSignal,
-  options: AskOptions,
+  options: AskOptions<'check'>,
 ): Promise<Result<CheckAnswer>> {
   const result = await solvers.ask(signal, 'check', question, options)
   if (result.ok) {
