@@ -111,6 +111,8 @@ export const JIGSAW = {
   areaDoubt: 60,
   /** Moves that make a found lay exact. */
   patience: { rounds: 60, strikes: 2 },
+  /** Constructive lays before the search: they seldom close a jigsaw. */
+  rounds: 3,
   /** Nodes of the first search; every further one may visit twice as many. */
   nodes: 4000,
 }
@@ -146,8 +148,8 @@ export const BEST_FIT = {
 export const CONFINED = {
   /** Positions on a seat make a line, which polygon booleans lose; a strip this wide stands for it. */
   seat: { outward: 0.0012, inward: 0.006, beyond: 0.003 },
-  /** A spot's centroid exactly in its place is a single position; it may be off by this much. */
-  leastWithin: 0.004,
+  /** How much farther than asked a spot's centroid may be from its place: one that must be exactly there has a single position. */
+  within: 0.004,
   /** Such items have few places, so they are placed before others this many times their size. */
   urgency: 1000,
 }

@@ -75,7 +75,7 @@ class ConfinedDomains implements DomainSource {
 function showingSets({ outline }: Item, { spot, at, within }: Showing, shape: Shape): readonly Rings[] {
   const [mx, my] = polygonCentroid(spot)
   const [px, py] = polygonOriented([at], shape)[0] as Point
-  const near = discInside([mx - px, my - py], Math.max(within, CONFINED.leastWithin))
+  const near = discInside([mx - px, my - py], within + CONFINED.within)
   const holding = innerFit(polygonOriented(outline, shape), shrunk(spot, INSET))
   return [holding.map(polygonNegated), [near]]
 }

@@ -42,8 +42,10 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
   const { random, deadline, warmStart } = control
   if (warmStart) best.offer(filledUp(model, withoutOverlaps(overlappingLay(model, warmStart, random))))
   const jigsaw = isJigsaw(model)
+  const pushing = jigsaw ? { ...effort, disruptions: 0 } : effort
   for (let run = 0; run < effort.runs && !best.serves; run++) {
-    const constructed = constructRounds(model, random, deadline, effort.rounds)
+    const rounds = jigsaw ? Math.min(effort.rounds, JIGSAW.rounds) : effort.rounds
+    const constructed = constructRounds(model, random, deadline, rounds)
     best.offer(constructed)
     yield
     if (best.serves || deadline.passed()) break
@@ -64,7 +66,7 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
     const start = run % 2 === 0 ? best.layout : constructed
     const tilt = control.tilted !== undefined && run % 3 === 2
     const held = tilt ? control.tilted() : model
-    best.offer(improveOnce(held, tilt ? transferred(held, start) : start, effort, random, deadline))
+    best.offer(improveOnce(held, tilt ? transferred(held, start) : start, pushing, random, deadline))
     yield
     if (deadline.passed()) break
   }
