@@ -8,13 +8,15 @@ import {
   polygonOriented,
 } from '../core/geometry/index.ts'
 import type { Lay, LayPlacement } from '../core/planning/lay.ts'
-import type { LayPanel, LayProblem } from '../core/planning/lay-problem.ts'
+import type { LayPanel, LayProblem, Motif } from '../core/planning/lay-problem.ts'
 
 const GAP = 30
 const TITLE = 14
 const STYLE = `
     .panel { fill: #f4efe6; stroke: #4a4238 }
     .flaw { fill: #4a4238; fill-opacity: .25; stroke: #4a4238; stroke-dasharray: 3 2 }
+    .finished { stroke: #4a4238; stroke-width: 4; stroke-linecap: round }
+    .motif { fill: none; stroke: #8a2f5b; stroke-width: 2; stroke-dasharray: 8 3 }
     .piece { fill: #2f6f73; fill-opacity: .22; stroke: #1d4a4d }
     .over { fill: #a65a2a; stroke: #6b3513 }
     .head { fill: none; stroke: #1d4a4d; stroke-linecap: round }
@@ -56,7 +58,10 @@ function panelSvg(problem: LayProblem, lay: Lay, panel: LayPanel, onPage: OnPage
     `    <text x="${figure(titleX)}" y="${figure(titleY - 4)}" font-size="${TITLE}">${escaped(panel.id)}</text>`,
     `    ${shapeSvg('panel', panel.outline, onPage)}`,
     ...panel.flaws.map((flaw) => `    ${shapeSvg('flaw', flaw, onPage)}`),
+    ...(panel.finished ?? []).map((edge) => `    ${edgeSvg(panel.outline, edge, onPage)}`),
     ...placed.map((placement) => pieceSvg(problem, placement, onPage)),
+    // Over the pieces, since a motif is there to be seen.
+    ...(panel.motifs ?? []).map((motif) => `    ${motifSvg(motif, onPage)}`),
     `  </g>`,
   ].join('\n')
 }
@@ -96,6 +101,18 @@ function shapeSvg(kind: string, polygon: Polygon, onPage: OnPage): string {
 
 function pair([x, y]: Point): string {
   return `${figure(x)},${figure(y)}`
+}
+
+function edgeSvg(outline: Polygon, edge: number, onPage: OnPage): string {
+  const [x1, y1] = onPage(outline[edge]!).map(figure)
+  const [x2, y2] = onPage(outline[(edge + 1) % outline.length]!).map(figure)
+  return `<line class="finished" x1="${x1}" y1="${y1}" x2="${x2}" y2="${y2}"/>`
+}
+
+function motifSvg({ id, outline }: Motif, onPage: OnPage): string {
+  const name = `<title>${escaped(id)}</title>`
+  const points = outline.map((point) => pair(onPage(point))).join(' ')
+  return `<polygon class="motif" points="${points}">${name}</polygon>`
 }
 
 /** Hundredths of a millimetre are fine enough to draw. */

@@ -1,8 +1,9 @@
+import Centroid from 'jsts/org/locationtech/jts/algorithm/Centroid.js'
 import type Geometry from 'jsts/org/locationtech/jts/geom/Geometry.js'
 import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js'
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js'
 import type { Point, Polygon } from '../../src/core/geometry/index.ts'
-import { overlapArea, toJsts, uncoveredArea } from './planar.ts'
+import { distanceToLine, overlapArea, toJsts, uncoveredArea } from './planar.ts'
 
 /**
  * A second checker, of lay files against problem files, written from the description of the two formats alone:
@@ -22,6 +23,10 @@ export interface ProblemFile {
   panels: ({ id: string; outline: Polygon; flaws?: Polygon[] } & Json)[]
   pieces: ({ id: string; outline: Polygon; count?: number; optional?: boolean } & Json)[]
 }
+
+type Panel = ProblemFile['panels'][number]
+type Piece = ProblemFile['pieces'][number]
+type Placed = LayFile['placements'][number]
 
 const TOLERANCE = 0.01
 /** Area, mm², that the geometry library's own rounding may leave of nothing. */
@@ -77,8 +82,73 @@ function placeFaults(problem: ProblemFile, lay: LayFile): string[] {
     if (uncoveredArea(shape, toJsts(panel.outline)) > NO_AREA) faults.push(`${name}: outside ${panel.id}`)
     for (const flaw of panel.flaws ?? [])
       if (overlapArea(shape, toJsts(flaw)) > NO_AREA) faults.push(`${name}: on a flaw`)
-    return faults
+    return [
+      ...faults,
+      ...sittingFaults(piece, panel, placement, shape),
+      ...motifFaults(problem, piece, placement),
+    ]
   })
+}
+
+/** A piece that must sit does; one that does not keeps off the depth of finished edges. */
+function sittingFaults(piece: Piece, panel: Panel, placement: Placed, shape: Geometry): string[] {
+  const name = `${placement.piece}#${placement.copy}`
+  const finished = ((panel.finished as number[] | undefined) ?? []).map((k) => edgeOf(panel.outline, k))
+  const sit = piece.sit as { edge: number; must?: boolean } | undefined
+  const ends = sit && edgeOf(landed(piece.outline, placement), sit.edge)
+  const sits =
+    ends !== undefined && finished.some((line) => ends.every((end) => distanceToLine(end, line) <= TOLERANCE))
+  if (sit?.must) return sits ? [] : [`${name}: does not sit`]
+  const depth = (panel.finishedDepth as number | undefined) ?? 0
+  if (sits || depth === 0) return []
+  return finished.some((line) => overlapArea(shape, toJsts(bandBeside(panel.outline, line, depth))) > NO_AREA)
+    ? [`${name}: on a finished edge without sitting`]
+    : []
+}
+
+type Edge = readonly [Point, Point]
+
+function edgeOf(outline: Polygon, k: number): Edge {
+  return [outline[k]!, outline[(k + 1) % outline.length]!]
+}
+
+/** The strip beside an edge, on the side where the panel is. */
+function bandBeside(outline: Polygon, [[ax, ay], [bx, by]]: Edge, depth: number): Polygon {
+  const left = depth * Math.sign(shoelace(outline))
+  const length = Math.hypot(bx - ax, by - ay)
+  const [nx, ny] = [((ay - by) / length) * left, ((bx - ax) / length) * left]
+  return [
+    [ax, ay],
+    [bx, by],
+    [bx + nx, by + ny],
+    [ax + nx, ay + ny],
+  ]
+}
+
+function shoelace(outline: Polygon): number {
+  return outline.reduce((sum, [x, y], k) => {
+    const [nextX, nextY] = outline[(k + 1) % outline.length]!
+    return sum + x * nextY - nextX * y
+  }, 0)
+}
+
+/** The first copy shows what the piece shall show: all of it, near the point named. */
+function motifFaults(problem: ProblemFile, piece: Piece, placement: Placed): string[] {
+  const shows = piece.shows as { motif: string; at: Point; within: number } | undefined
+  if (!shows || placement.copy !== 1) return []
+  const name = `${placement.piece}#${placement.copy}`
+  const motifs = (panelOf(problem, placement.panel).motifs ?? []) as { id: string; outline: Polygon }[]
+  const motif = motifs.find(({ id }) => id === shows.motif)
+  if (!motif) return [`${name}: not where the motif is`]
+  const shape = toJsts(motif.outline)
+  const [[x, y]] = landed([shows.at], placement) as [Point]
+  const centre = Centroid.getCentroid(shape)
+  const faults: string[] = []
+  if (Math.hypot(centre.x - x, centre.y - y) > shows.within + TOLERANCE)
+    faults.push(`${name}: shows the motif too far off`)
+  if (uncoveredArea(eroded(shape), toJsts(landed(piece.outline, placement))) > NO_AREA)
+    faults.push(`${name}: does not hold all of the motif`)
+  return faults
 }
 
 function pairFaults(problem: ProblemFile, lay: LayFile): string[] {

@@ -15,6 +15,11 @@ export function toJsts(polygon: Polygon): Geometry {
   return factory.createPolygon(factory.createLinearRing(ring))
 }
 
+export function distanceToLine([x, y]: Point, [from, to]: readonly [Point, Point]): number {
+  const line = factory.createLineString([from, to].map(([lx, ly]) => new Coordinate(lx, ly)))
+  return DistanceOp.distance(factory.createPoint(new Coordinate(x, y)), line)
+}
+
 export function overlapArea(a: Geometry, b: Geometry): number {
   return OverlayOp.intersection(a, b).getArea()
 }

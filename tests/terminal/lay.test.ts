@@ -91,6 +91,21 @@ describe('lay', () => {
     expect(svg).toMatch(/width="[\d.]+mm"/)
   })
 
+  it('draws finished edges and motifs', async () => {
+    const svgFile = join(folder, 'kept.svg')
+    const motifs = [{ id: 'rose', outline: square(20) }]
+    const kept = {
+      ...fits,
+      panels: [{ ...panel, finished: [0], motifs }],
+      pieces: [{ ...piece, count: 1, sit: { edge: 0 }, shows: { motif: 'rose', at: [10, 10], within: 0 } }],
+    }
+    const { code } = await lay(fileOf(kept), '--svg', svgFile)
+    expect(code).toBe(0)
+    const svg = readFileSync(svgFile, 'utf8')
+    expect(svg.match(/<line class="finished"/g)).toHaveLength(1)
+    expect(svg).toMatch(/<polygon class="motif"[^>]*><title>rose</)
+  })
+
   it('gives the same lay for the same seed', async () => {
     const file = fileOf(fits)
     const placed = async (seed: string) => JSON.parse((await lay(file, '--seed', seed)).out).placements

@@ -1,6 +1,7 @@
 import { type NoTurn, turnsOn } from '../cloth/index.ts'
 import type { Reason } from './lay.ts'
 import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
+import { hasMotif } from './motifs.ts'
 
 /**
  * Why some needed piece may lie on no panel at all, by the rules of cloth alone; null if each has a panel.
@@ -10,10 +11,13 @@ import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
 export function clothRefutation(problem: LayProblem): Omit<Reason, 'text'> | null {
   for (const piece of problem.pieces) {
     if (piece.optional) continue
-    const whyNot = problem.panels.map((panel) => turnsOn(piece, panel))
-    if (whyNot.some((turns) => typeof turns !== 'string')) continue
+    const { shows } = piece
+    // The copy that shows a motif must lie where the motif is.
+    const panels = shows ? problem.panels.filter((panel) => hasMotif(panel, shows.motif)) : problem.panels
+    const whyNot = panels.map((panel) => turnsOn(piece, panel))
+    if (whyNot.length === 0 || whyNot.some((turns) => typeof turns !== 'string')) continue
     const kind = CLOSEST_FIRST.find((reason) => whyNot.includes(reason)) as NoTurn
-    const figures = kind === 'stretch' ? stretchFigures(piece, problem.panels) : {}
+    const figures = kind === 'stretch' ? stretchFigures(piece, panels) : {}
     return { kind, pieces: [piece.id], figures }
   }
   return null

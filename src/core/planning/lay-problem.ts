@@ -1,6 +1,6 @@
 import type { ClothRole, Faces, Grain, MirrorRule, Stretch, Surface } from '../base/terms.ts'
 import type { Deg, Mm } from '../base/units.ts'
-import type { Polygon } from '../geometry/types.ts'
+import type { Point, Polygon } from '../geometry/types.ts'
 
 /**
  * The question "can these pieces be cut from these panels?", in the terms of the trade. The file format
@@ -27,6 +27,20 @@ export interface LayPanel {
   readonly faces: Faces
   /** Which cloth this is; a piece goes only onto panels of the same cloth. null matches anything. */
   readonly cloth: ClothRole | null
+  /**
+   * Edges that are finished and worth keeping, as a hem is: edge k runs from point k of the outline to the next. Absent: none.
+   */
+  readonly finished?: readonly number[]
+  /** How deep the finished edges are made up: pieces that sit on none stay so far from them. Absent: 0. */
+  readonly finishedDepth?: Mm
+  /** Prints or embroideries that some piece shall show. They are no flaws. Absent: none. */
+  readonly motifs?: readonly Motif[]
+}
+
+export interface Motif {
+  /** No other motif of the problem has it. */
+  readonly id: string
+  readonly outline: Polygon
 }
 
 export interface LayPiece {
@@ -46,4 +60,24 @@ export interface LayPiece {
   readonly surface: 'as-panel' | 'any'
   readonly cloth: ClothRole | null
   readonly optional: boolean
+  /** An edge that lies on a finished edge of its panel, within its length: every copy. Absent: anywhere. */
+  readonly sit?: Sitting
+  /** What the first copy shows, which of a pair is the one as drawn. Absent: nothing. */
+  readonly shows?: ShownMotif
+}
+
+export interface Sitting {
+  /** Edge k of the piece's outline, from point k to the next. */
+  readonly edge: number
+  /** False: only a wish. A lay in which the piece sits is looked for first; no verdict depends on it. */
+  readonly must: boolean
+}
+
+/** The whole motif lies inside the copy, its centre of area near a point of the piece. */
+export interface ShownMotif {
+  readonly motif: string
+  /** In the coordinates of the piece's outline: turned over, turned and moved with it. */
+  readonly at: Point
+  /** How far from that point at most. */
+  readonly within: Mm
 }

@@ -23,6 +23,10 @@ export function reasonText(
       return areaText(names, figures)
     case 'piece':
       return pieceText(first, figures, writeLength)
+    case 'sit':
+      return sitText(first, figures, writeLength)
+    case 'shows':
+      return showsText(first, figures, writeLength)
     case 'group':
       return groupText(names, figures)
     default:
@@ -55,6 +59,27 @@ function pieceText(name: string, { longest, room }: Figures, writeLength: (lengt
   if (longest !== undefined && room !== undefined)
     return `“${name}” is ${writeLength(longest)} long, and nowhere is there more than ${writeLength(room)} for it.`
   return `“${name}” fits on no panel by itself, in any turn it may take.`
+}
+
+type WriteLength = (length: Mm) => string
+
+function sitText(
+  name: string,
+  { edge = 0, seats = 0, aligned = 0, longest = 0 }: Figures,
+  writeLength: WriteLength,
+): string {
+  if (seats === 0) return `“${name}” is to sit on a finished edge, and where it may lie there is none.`
+  if (aligned === 0)
+    return `“${name}” is to sit on a finished edge, and none runs the way that its grain allows.`
+  if (edge > longest)
+    return `“${name}” is to sit on a finished edge with ${writeLength(edge)}, and the longest that runs its way has ${writeLength(longest)}.`
+  return `“${name}” is to sit on a finished edge, and on none of them is there room for it.`
+}
+
+function showsText(name: string, { within = 0, nearest }: Figures, writeLength: WriteLength): string {
+  if (nearest === undefined || nearest <= within)
+    return `“${name}” has no place where it shows all of the print as it should.`
+  return `“${name}” shows the print no nearer than ${writeLength(nearest)} to its place, and ${writeLength(within)} is the most it may be off.`
 }
 
 function groupText(names: readonly string[], { copies = 0, most }: Figures): string {

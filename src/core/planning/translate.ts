@@ -1,7 +1,9 @@
 import { type CopySide, turnsOn, waysOn } from '../cloth/index.ts'
-import type { CopyRef, Item, PackingProblem, Placement } from '../packing/problem.ts'
+import type { CopyRef, Item, PackingProblem, Placement, Region } from '../packing/problem.ts'
 import type { LayPlacement } from './lay.ts'
-import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
+import type { LayPanel, LayPiece, LayProblem, ShownMotif } from './lay-problem.ts'
+import { hasMotif, motifOf } from './motifs.ts'
+import { seatsOf } from './seats.ts'
 
 /** A lay problem as a packing problem, and what is needed to bring an answer back. */
 export interface Translation {
@@ -23,16 +25,21 @@ export interface Source {
  */
 export function translateProblem(problem: LayProblem): Translation {
   const panels = problem.panels.filter((panel) => problem.pieces.some((piece) => serves(panel, piece)))
-  const parts = problem.pieces.flatMap((piece) => sidesOf(piece, panels))
+  const parts = problem.pieces.flatMap((piece) => sidesOf(piece, panels)).flatMap(withoutShown)
   return {
     panels,
     sources: parts.map(({ piece, firstCopy }) => ({ piece, firstCopy })),
     packing: {
       clearance: problem.clearance,
-      regions: panels.map(({ id, outline, flaws }) => ({ id, outline, forbidden: flaws })),
+      regions: panels.map(regionOf),
       items: parts.map((part) => itemOf(part, panels)),
     },
   }
+}
+
+function regionOf(panel: LayPanel): Region {
+  const { id, outline, flaws } = panel
+  return { id, outline, forbidden: flaws, ...seatsOf(panel) }
 }
 
 function serves(panel: LayPanel, piece: LayPiece): boolean {
@@ -42,6 +49,16 @@ function serves(panel: LayPanel, piece: LayPiece): boolean {
 interface Part extends Source {
   readonly side: CopySide
   readonly copies: number
+  /** What every copy of this part shows. */
+  readonly shows?: ShownMotif
+}
+
+/** The copy that shows a motif is a part by itself. */
+function withoutShown(part: Part): readonly Part[] {
+  const { piece, firstCopy, copies } = part
+  if (!piece.shows || firstCopy > 1) return [part]
+  const shown = { ...part, copies: 1, shows: piece.shows }
+  return copies > 1 ? [shown, { ...part, firstCopy: 2, copies: copies - 1 }] : [shown]
 }
 
 /** The copies of a piece by the side that must come up. Where every panel takes both sides, pairs need no halves. */
@@ -57,13 +74,16 @@ function sidesOf(piece: LayPiece, panels: readonly LayPanel[]): Part[] {
   ]
 }
 
-function itemOf({ piece, side, copies }: Part, panels: readonly LayPanel[]): Item {
+function itemOf({ piece, side, copies, shows }: Part, panels: readonly LayPanel[]): Item {
+  const motif = shows && motifOf(shows.motif, panels)
   return {
     id: side === 'turned-over' ? `${piece.id} (turned over)` : piece.id,
     copies,
     outline: piece.outline,
     optional: piece.optional,
-    ways: panels.map((panel) => waysOn(piece, panel, side)),
+    ways: panels.map((panel) => (shows && !hasMotif(panel, shows.motif) ? [] : waysOn(piece, panel, side))),
+    ...(piece.sit?.must ? { sits: piece.sit.edge } : {}),
+    ...(shows && motif ? { shows: { spot: motif.outline, at: shows.at, within: shows.within } } : {}),
   }
 }
 

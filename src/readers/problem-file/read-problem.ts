@@ -28,15 +28,24 @@ function problemOf({ name, clearance, seconds, panels, pieces }: ProblemFile): L
   return { name, clearance, seconds, panels: panels.map(panelOf), pieces: pieces.map(pieceOf) }
 }
 
-function panelOf(panel: ProblemFile['panels'][number]): LayPanel {
-  return { ...panel, stretch: panel.stretch ?? null, cloth: panel.cloth ?? null }
+function panelOf({ finished, finishedDepth, motifs, ...panel }: ProblemFile['panels'][number]): LayPanel {
+  return {
+    ...panel,
+    stretch: panel.stretch ?? null,
+    cloth: panel.cloth ?? null,
+    ...(finished ? { finished } : {}),
+    ...(finishedDepth === undefined ? {} : { finishedDepth }),
+    ...(motifs ? { motifs } : {}),
+  }
 }
 
-function pieceOf(piece: ProblemFile['pieces'][number]): LayPiece {
+function pieceOf({ sit, shows, ...piece }: ProblemFile['pieces'][number]): LayPiece {
   return {
     ...piece,
     turns: piece.turns ?? null,
     surface: piece.surface ?? 'as-panel',
     cloth: piece.cloth ?? null,
+    ...(sit ? { sit } : {}),
+    ...(shows ? { shows } : {}),
   }
 }

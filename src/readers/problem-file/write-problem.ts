@@ -1,3 +1,4 @@
+import type { Polygon } from '../../core/geometry/index.ts'
 import type { LayPanel, LayPiece, LayProblem } from '../../core/planning/lay-problem.ts'
 import { PROBLEM_FORMAT, type ProblemFileInput } from './problem-schema.ts'
 
@@ -17,22 +18,31 @@ type PanelInput = ProblemFileInput['panels'][number]
 type PieceInput = ProblemFileInput['pieces'][number]
 
 /** Absent and null mean the same in the model, but a file leaves out what it does not say. */
-function writePanel({ stretch, cloth, outline, flaws, ...rest }: LayPanel): PanelInput {
+function writePanel({ stretch, cloth, outline, flaws, finished, motifs, ...rest }: LayPanel): PanelInput {
   return {
     ...rest,
-    outline: outline.map(([x, y]) => [x, y]),
-    flaws: flaws.map((flaw) => flaw.map(([x, y]) => [x, y])),
+    outline: writeOutline(outline),
+    flaws: flaws.map(writeOutline),
+    ...(finished ? { finished: [...finished] } : {}),
+    ...(motifs
+      ? { motifs: motifs.map((motif) => ({ ...motif, outline: writeOutline(motif.outline) })) }
+      : {}),
     ...(stretch === null ? {} : { stretch }),
     ...(cloth === null ? {} : { cloth }),
   }
 }
 
-function writePiece({ turns, surface, cloth, outline, ...rest }: LayPiece): PieceInput {
+function writePiece({ turns, surface, cloth, outline, shows, ...rest }: LayPiece): PieceInput {
   return {
     ...rest,
-    outline: outline.map(([x, y]) => [x, y]),
+    outline: writeOutline(outline),
+    ...(shows ? { shows: { ...shows, at: [shows.at[0], shows.at[1]] } } : {}),
     ...(turns === null ? {} : { turns: [...turns] }),
     ...(surface === 'any' ? { surface } : {}),
     ...(cloth === null ? {} : { cloth }),
   }
+}
+
+function writeOutline(polygon: Polygon): [number, number][] {
+  return polygon.map(([x, y]) => [x, y])
 }

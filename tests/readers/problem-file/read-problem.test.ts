@@ -62,6 +62,9 @@ describe('a problem file', () => {
           surface: 'one-way',
           faces: 2,
           cloth: 'main',
+          finished: [0, 2],
+          finishedDepth: 25,
+          motifs: [{ id: 'print', outline: square }],
         },
       ],
       pieces: [
@@ -76,6 +79,8 @@ describe('a problem file', () => {
           surface: 'any',
           cloth: 'main',
           optional: true,
+          sit: { edge: 3 },
+          shows: { motif: 'print', at: [1, 2], within: 15 },
         },
       ],
     })
@@ -243,9 +248,45 @@ describe('a broken problem file names the field and what would be right', () => 
     ['no turns', { turns: [] }, 'pieces[0].turns: must not be empty'],
     ['negative needs', { needs: { across: -5 } }, 'pieces[0].needs.across: must be at least 0'],
     ['a typing slip', { outlne: square }, 'pieces[0].outlne: is not known here; remove it'],
+    [
+      'an edge to sit with that it has not',
+      { sit: { edge: 4 } },
+      'pieces[0].sit.edge: must be at most 3, for edge 3 is the outline’s last',
+    ],
+    ['half an edge to sit with', { sit: { edge: 0.5 } }, 'pieces[0].sit.edge: must be a whole number'],
+    ['no edge to sit with', { sit: {} }, 'pieces[0].sit.edge: is missing; it must be a finite number'],
+    [
+      'a motif that no panel has',
+      { shows: { motif: 'rose', at: [0, 0], within: 5 } },
+      'pieces[0].shows.motif: must be the id of a motif of some panel, and there is none',
+    ],
     ['text for yes', { optional: 'yes' }, 'pieces[0].optional: must be true or false'],
   ])('piece with %s', (_, more, expected) => {
     expect(withPiece(more)).toEqual([expected])
+  })
+
+  const motif = { id: 'rose', outline: square }
+  it.each<[string, object, string]>([
+    [
+      'a finished edge it has not',
+      { finished: [0, 4] },
+      'panels[0].finished[1]: must be at most 3, for edge 3 is the outline’s last',
+    ],
+    ['a finished edge below 0', { finished: [-1] }, 'panels[0].finished[0]: must be at least 0'],
+    ['a finished edge twice', { finished: [1, 1] }, 'panels[0].finished[1]: is there already'],
+    ['a negative depth', { finishedDepth: -1 }, 'panels[0].finishedDepth: must be at least 0'],
+    [
+      'two motifs of one id',
+      { motifs: [motif, motif] },
+      'panels[0].motifs[1].id: must differ from the id of every other motif',
+    ],
+    [
+      'a motif without area',
+      { motifs: [{ ...motif, outline: square.slice(2) }] },
+      'panels[0].motifs[0].outline: must have at least 3 points, and has 2',
+    ],
+  ])('panel with %s', (_, more, expected) => {
+    expect(withPanel(more)).toEqual([expected])
   })
 
   it('tells every fault at once', () => {

@@ -109,10 +109,10 @@ function halfCircle(turn: number): number {
 
 const DISC_SIDES = 48
 
-/** A regular polygon whose corners are `radius` from the centre. */
+/** A regular polygon whose corners are `radius` from the centre, four of them straight across and along. */
 export function discInside([x, y]: Point, radius: Mm): Polygon {
   return Array.from({ length: DISC_SIDES }, (_, k): Point => {
-    const angle = (2 * Math.PI * (k + 0.5)) / DISC_SIDES
+    const angle = (2 * Math.PI * k) / DISC_SIDES
     return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)]
   })
 }

@@ -2,6 +2,7 @@ import type { Mm } from '../../base/units.ts'
 import { convexHull } from '../../geometry/convex.ts'
 import type { Polygon } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
+import { groundOf } from '../engine/confinement.ts'
 import type { Item, PackingProblem, Region } from '../problem.ts'
 import { neededItems } from './area.ts'
 import { centred, coreOutline } from './core-outline.ts'
@@ -20,7 +21,8 @@ export function refuteAlone(problem: PackingProblem): Refutation | null {
 
 function fitsNowhere({ regions }: PackingProblem, item: Item): boolean {
   const outline = centred(item.outline)
-  const none = (r: number) => (core: Polygon) => coreDomain(regions[r] as Region, core).length === 0
+  const none = (r: number) => (core: Polygon) =>
+    coreDomain(groundOf(item, regions[r] as Region), core).length === 0
   // Mostly a piece does fit somewhere, in the middle of one of its ranges of turns: that is seen soonest.
   const seen = regions.some((_, r) =>
     waysInParts(item.ways[r] ?? []).some((way) => {

@@ -1,8 +1,8 @@
-import type { Mm } from '../../base/units.ts'
+import type { Deg, Mm } from '../../base/units.ts'
 import { ringsOffset } from '../../geometry/clipper.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
 import { polygonMoved, polygonOriented } from '../../geometry/transform.ts'
-import type { Polygon, Way } from '../../geometry/types.ts'
+import type { Point, Polygon, Way } from '../../geometry/types.ts'
 
 /**
  * How far inside the true outline a core stays: 3 µm. The polygon library rounds to 0.1 µm, a few times over, so
@@ -12,8 +12,18 @@ export const MARGIN: Mm = 0.003
 
 /** The outline with the middle of its bounds at the origin, so that turning it moves its points as little as may be. */
 export function centred(outline: Polygon): Polygon {
+  return polygonMoved(outline, ...toCentre(outline))
+}
+
+/** How far an outline is moved to be centred. */
+export function toCentre(outline: Polygon): Point {
   const { minX, minY, maxX, maxY } = polygonBox(outline)
-  return polygonMoved(outline, -(minX + maxX) / 2, -(minY + maxY) / 2)
+  return [-(minX + maxX) / 2, -(minY + maxY) / 2]
+}
+
+/** How far turning by up to `tilt` about the origin moves a point that is `radius` from it, at most. */
+export function movedByTilt(radius: Mm, tilt: Deg): Mm {
+  return tilt >= 180 ? 2 * radius : 2 * radius * Math.sin((tilt * Math.PI) / 360)
 }
 
 /**
@@ -27,8 +37,7 @@ export function centred(outline: Polygon): Polygon {
  */
 export function coreOutline(outline: Polygon, way: Way): Polygon | null {
   const radius = Math.max(...outline.map(([x, y]) => Math.hypot(x, y)))
-  const halfTilt = (way.tilt * Math.PI) / 360
-  const moved = way.tilt >= 180 ? 2 * radius : 2 * radius * Math.sin(halfTilt)
+  const moved = movedByTilt(radius, way.tilt)
   const held = polygonOriented(outline, way)
   const wound = polygonArea(held) < 0 ? [...held].reverse() : held
   const parts = ringsOffset([wound], -(MARGIN + moved), 'mitre').filter((ring) => polygonArea(ring) > 0)

@@ -4,6 +4,7 @@ import { polygonBox } from '../../geometry/polygon.ts'
 import { polygonMoved } from '../../geometry/transform.ts'
 import type { Box, Point, Polygon } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
+import { groundOf } from '../engine/confinement.ts'
 import type { Item, PackingProblem, Region } from '../problem.ts'
 import { areaOf, neededItems } from './area.ts'
 import { centred } from './core-outline.ts'
@@ -72,8 +73,10 @@ function* unavoidable(
 ): Generator<void, boolean> {
   const region = problem.regions[r] as Region
   for (const i of group) {
-    const { outline, ways } = problem.items[i] as Item
-    const holds = (core: Polygon) => coversSome(region, core, points)
+    const item = problem.items[i] as Item
+    const { outline, ways } = item
+    const ground = groundOf(item, region)
+    const holds = (core: Polygon) => coversSome(ground, core, points)
     if (!(yield* provedInEveryTurn(centred(outline), ways[r] ?? [], holds))) return false
   }
   return true

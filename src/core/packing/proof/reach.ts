@@ -4,7 +4,8 @@ import { polygonArea, polygonCounterClockwise } from '../../geometry/polygon.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Polygon, Rings } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
-import type { PackingProblem, Region } from '../problem.ts'
+import { groundOf } from '../engine/confinement.ts'
+import type { Item, PackingProblem, Region } from '../problem.ts'
 import { areaOf, groundArea, neededItems } from './area.ts'
 import { areaSlack, exceeds } from './area-bounds.ts'
 import { centred, coreOutline } from './core-outline.ts'
@@ -78,7 +79,10 @@ function reachOf(problem: PackingProblem, item: number, r: number): Rings | null
   for (const way of problem.items[item]!.ways[r] ?? []) {
     const core = way.tilt === 0 ? coreOutline(outline, way) : null
     if (!core) return null
-    const domain = coreDomain(problem.regions[r] as Region, core).filter((ring) => polygonArea(ring) > 0)
+    const domain = coreDomain(
+      groundOf(problem.items[item] as Item, problem.regions[r] as Region),
+      core,
+    ).filter((ring) => polygonArea(ring) > 0)
     reached.push(...domain.flatMap((ring) => minkowskiSum(ring, polygonOriented(outline, way))))
   }
   return reached

@@ -3,6 +3,7 @@ import type { Refutation } from '../answer.ts'
 import type { PackingProblem } from '../problem.ts'
 import { refuteAlone } from './alone.ts'
 import { refuteByArea } from './area.ts'
+import { refuteConfined } from './confined.ts'
 import { refuteByCells } from './grid.ts'
 import { refuteByPoints } from './points.ts'
 import { refuteByReach } from './reach.ts'
@@ -18,7 +19,7 @@ export function refuteEarly(problem: PackingProblem): Refutation | null {
   const plain = refuteByArea(problem) ?? refuteAlone(problem)
   if (plain) return plain
   const relaxed = new Relaxed(problem, EARLY_TILT)
-  return refuteByReach(relaxed) ?? refuteTogether(relaxed)
+  return refuteConfined(relaxed) ?? refuteByReach(relaxed) ?? refuteTogether(relaxed)
 }
 
 /**

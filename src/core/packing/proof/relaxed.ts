@@ -1,10 +1,13 @@
 import type { Deg } from '../../base/units.ts'
-import { ringsDifference, ringsOffset } from '../../geometry/clipper.ts'
+import { ringsDifference, ringsIntersection, ringsOffset } from '../../geometry/clipper.ts'
 import { minkowskiErosion, minkowskiSum, polygonNegated } from '../../geometry/minkowski.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
+import { polygonMoved } from '../../geometry/transform.ts'
 import type { Box, Polygon, Rings } from '../../geometry/types.ts'
-import type { PackingProblem, Region } from '../problem.ts'
-import { centred, coreOutline, MARGIN } from './core-outline.ts'
+import { forbiddenTo, isConfined } from '../engine/confinement.ts'
+import type { Item, PackingProblem, Region } from '../problem.ts'
+import { confinedPlaces, confinedWays } from './confined-places.ts'
+import { centred, coreOutline, MARGIN, toCentre } from './core-outline.ts'
 import { outlineKey, waysInParts, waysNoWider } from './turns.ts'
 
 /** A polygon that stands for an item in some range of orientations: inside the item in all of them. */
@@ -13,6 +16,10 @@ export interface Core {
   readonly id: number
   readonly outline: Polygon
   readonly box: Box
+  /** True if it stands for an item that sits on a seat, and may lie on what others keep clear of. */
+  readonly sits: boolean
+  /** Sets that its positions must all be in, where the item may not lie just anywhere. */
+  readonly places: readonly Rings[]
 }
 
 /**
@@ -22,6 +29,7 @@ export interface Core {
 export class Relaxed {
   private readonly outlines: readonly Polygon[]
   private readonly byKey = new Map<string, Core>()
+  private count = 0
   private readonly lists = new Map<string, readonly Core[] | null>()
   private readonly domains = new Map<string, Rings>()
   private readonly overlaps = new Map<string, Rings>()
@@ -36,11 +44,12 @@ export class Relaxed {
 
   /** The cores of an item in a region, without doubles; null if some orientation has none, so that nothing can be said. */
   cores(item: number, region: number): readonly Core[] | null {
-    const ways = this.problem.items[item]!.ways[region] ?? []
-    const key = `${item} ${JSON.stringify(ways)}`
+    const asked = this.problem.items[item] as Item
+    const ways = asked.ways[region] ?? []
+    const key = isConfined(asked) ? `${item} in ${region}` : `${item} ${JSON.stringify(ways)}`
     let list = this.lists.get(key)
     if (list === undefined) {
-      list = this.makeCores(item, ways)
+      list = isConfined(asked) ? this.confinedCores(item, region) : this.makeCores(item, ways)
       this.lists.set(key, list)
     }
     return list
@@ -59,15 +68,40 @@ export class Relaxed {
     return [...cores]
   }
 
+  /** One core a way: cores of equal outline may have other places. */
+  private confinedCores(item: number, region: number): readonly Core[] | null {
+    const asked = this.problem.items[item] as Item
+    const ground = this.problem.regions[region] as Region
+    const ways = confinedWays(asked, ground, asked.ways[region] ?? [])
+    const cores: Core[] = []
+    for (const way of waysNoWider(waysInParts(ways), this.tilt)) {
+      const own = this.outlines[item] as Polygon
+      const held = coreOutline(own, way)
+      if (!held) return null
+      const [x, y] = toCentre(held)
+      const places = confinedPlaces(asked, ground, way, own, toCentre(asked.outline))
+      cores.push({
+        ...this.newCore(polygonMoved(held, x, y)),
+        sits: asked.sits !== undefined,
+        places: places.map((rings) => rings.map((ring) => polygonMoved(ring, -x, -y))),
+      })
+    }
+    return cores
+  }
+
   /** Its reference is the middle of its own bounds, which lies in the bounds of any region that holds the core. */
   private coreOf(held: Polygon): Core {
     const outline = centred(held)
     const key = outlineKey(outline)
     const known = this.byKey.get(key)
     if (known) return known
-    const core = { id: this.byKey.size, outline, box: polygonBox(outline) }
+    const core = this.newCore(outline)
     this.byKey.set(key, core)
     return core
+  }
+
+  private newCore(outline: Polygon): Core {
+    return { id: this.count++, outline, box: polygonBox(outline), sits: false, places: [] }
   }
 
   /** Every translation that keeps the core in the region and off its forbidden areas, and a little more. */
@@ -75,7 +109,10 @@ export class Relaxed {
     const key = `${region} ${core.id}`
     let domain = this.domains.get(key)
     if (!domain) {
-      domain = coreDomain(this.problem.regions[region] as Region, core.outline)
+      const ground = this.problem.regions[region] as Region
+      domain = coreDomain({ ...ground, forbidden: forbiddenTo(core.sits, ground) }, core.outline)
+      for (const places of core.places)
+        domain = domain.length === 0 || places.length === 0 ? [] : ringsIntersection(domain, places)
       this.domains.set(key, domain)
     }
     return domain
