@@ -5,6 +5,7 @@ import type { Garment } from '../garments/garment.ts'
 import type { Pattern } from '../patterns/pattern.ts'
 import type { Lay, LayPlacement } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
+import type { MotifWish } from './motif-wish.ts'
 
 /** What the shop check asks: can this garment yield this pattern in this size and version? */
 export interface CheckQuestion {
@@ -17,6 +18,10 @@ export interface CheckQuestion {
   readonly roles: readonly ClothRole[] | null
   /** The user's own gap between pieces; the larger of this and the pattern's counts. */
   readonly clearance: Mm
+  /** Ids of pieces whose hem shall be one that the garment has; those that can have none are cut as usual. Absent: none. */
+  readonly ownHem?: readonly string[]
+  /** A print to show. One on a panel that the garment has not, or for a piece not asked, counts for nothing. Absent: none. */
+  readonly motif?: MotifWish
 }
 
 /** Which way the heads point on a cloth with a pile: the maker's choice, one for the whole role. */

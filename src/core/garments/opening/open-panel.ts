@@ -1,3 +1,4 @@
+import type { Mm } from '../../base/units.ts'
 import { polygonArea } from '../../geometry/polygon.ts'
 import { polygonIsSimple } from '../../geometry/simple.ts'
 import type { PanelDraft } from '../drafting/draft.ts'
@@ -17,12 +18,17 @@ export function openPanel(draft: PanelDraft, opening: Opening): PanelShape | nul
   const { edges, flaws } = sewn(draft)
   const outline = outlineOf(edges)
   if (!(polygonArea(outline) > 0) || !polygonIsSimple(outline)) return null
-  const left = opening === 'cut' ? cutOut(edges) : unfolded(edges)
+  const left =
+    opening === 'cut' ? cutOut(edges, ({ was, depth }) => lossWhenCut(was, depth)) : unfolded(edges)
   return left && { id: draft.id, outline: outlineOf(left), edges: left.map((edge) => edge.was), flaws }
 }
 
-function cutOut(edges: readonly PanelEdge[]): readonly PanelEdge[] | null {
-  const left = inset(edges.map((edge) => ({ ...edge, loss: lossWhenCut(edge.was, edge.depth) })))
+/** The edges left when beside each one what it loses is cut off; null if that leaves nothing. */
+export function cutOut(
+  edges: readonly PanelEdge[],
+  lossOf: (edge: PanelEdge) => Mm,
+): readonly PanelEdge[] | null {
+  const left = inset(edges.map((edge) => ({ ...edge, loss: lossOf(edge) })))
   if (!left) return null
   const { outline, sources } = left
   return outline.map((from, k) => ({

@@ -9,6 +9,7 @@ import type { RemedyKind, RemedyMaker } from './remedy.ts'
 import { smallerSize } from './smaller-size.ts'
 import { tilt } from './tilt.ts'
 import { unpick } from './unpick.ts'
+import { useOwnHem } from './use-own-hem.ts'
 
 /**
  * Every remedy, cheapest to her first: what nobody sees, then what costs work, then what shows on the finished thing,
@@ -19,6 +20,7 @@ export const REMEDIES: readonly RemedyMaker[] = [
   quarterTurn,
   narrowerSeams,
   narrowerHem,
+  useOwnHem,
   unpick,
   mendFlaw,
   join,
@@ -34,6 +36,7 @@ export const CHEAP: readonly RemedyKind[] = [
   'quarter-turn',
   'narrower-seams',
   'narrower-hem',
+  'own-hem',
   'unpick',
   'join',
 ]

@@ -2,6 +2,7 @@ import type { CheckAnswer, CheckQuestion } from '../check.ts'
 import { CHEAP, REMEDIES } from './all.ts'
 import type { Remedy, RemedyMaker } from './remedy.ts'
 import { usefulSteps } from './useful.ts'
+import { keepsWishes } from './wishes.ts'
 
 /** Pairs are many and seldom wanted: those of the five cheapest kinds, then some of joins. */
 const MOST_PAIRS = 10
@@ -13,8 +14,8 @@ const MOST_PAIRS = 10
 export function remediesFor(question: CheckQuestion, answer: CheckAnswer): readonly Remedy[] {
   if (answer.lay.verdict === 'fits') return []
   const useful = usefulSteps(answer)
-  return REMEDIES.flatMap(({ propose }) => propose(question, answer)).filter(({ steps }) =>
-    steps.every(useful),
+  return REMEDIES.flatMap(({ propose }) => propose(question, answer)).filter(
+    (remedy) => remedy.steps.every(useful) && keepsWishes(question, remedy),
   )
 }
 
@@ -30,7 +31,9 @@ export function pairsFor(question: CheckQuestion, answer: CheckAnswer): readonly
   const pairs = cheap.flatMap((dearer, j) =>
     cheap.slice(0, j).flatMap((cheaper) => pairOf(cheaper, dearer, question, answer)),
   )
-  return pairs.filter(({ steps }) => steps.some(useful)).slice(0, MOST_PAIRS)
+  return pairs
+    .filter((remedy) => remedy.steps.some(useful) && keepsWishes(question, remedy))
+    .slice(0, MOST_PAIRS)
 }
 
 /** The first proposal of each maker, the second one made upon the first one's question. */

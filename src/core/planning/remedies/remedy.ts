@@ -26,6 +26,8 @@ export type RemedyStep =
       readonly from: Mm
       readonly to: Mm
     }
+  /** Hems of the garment become hems of these pieces, whose own would be up to `saved` deep: nothing to sew there. */
+  | { readonly kind: 'own-hem'; readonly pieces: readonly string[]; readonly saved: Mm }
   /** A flaw she marked is used after all: patched, covered, worked over, or taken off. */
   | {
       readonly kind: 'mend-flaw'

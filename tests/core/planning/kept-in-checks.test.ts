@@ -1,0 +1,132 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { throwOnBrokenInvariants } from '../../../src/core/base/assertions.ts'
+import type { Garment } from '../../../src/core/garments/garment.ts'
+import { polygonBox } from '../../../src/core/geometry/index.ts'
+import type { OutlineShape } from '../../../src/core/patterns/pattern.ts'
+import { layProblemFor } from '../../../src/core/planning/check-problem.ts'
+import type { LayProblem } from '../../../src/core/planning/lay-problem.ts'
+import type { MotifWish } from '../../../src/core/planning/motif-wish.ts'
+import { remediesFor } from '../../../src/core/planning/remedies/remedies-for.ts'
+import { solveRemedies } from '../../../src/core/planning/remedies/solve-remedies.ts'
+import { answered, asking, boxPiece, measuredCloth, patternOf } from '../../support/check-questions.ts'
+import { rectangle, within } from '../../support/lay-problems.ts'
+import { aPiece } from '../../support/pattern-builder.ts'
+
+beforeAll(throwOnBrokenInvariants)
+
+/** A front of finished size with a hem of 20 and no other allowance. */
+const front = (width: number, height: number): OutlineShape => ({
+  form: 'outline',
+  onFold: false,
+  points: [
+    { at: [0, 0], allowance: 20, use: 'hem' },
+    { at: [width, 0], allowance: 0 },
+    { at: [width, height], allowance: 0 },
+    { at: [0, height], allowance: 0 },
+  ],
+})
+const hemmed = (width: number, height: number) =>
+  patternOf([aPiece({ id: 'front', name: 'Front', copies: 1, shapes: { M: front(width, height) } })])
+
+/** A scarf of 300 × 215 with narrow hems of 15 all round: 270 × 185 when they are cut off. */
+const scarf: Garment = measuredCloth(300, 215, { hemmed: true })
+
+function problemOf(question: Parameters<typeof layProblemFor>[0], heads: 'up' | 'down' = 'up'): LayProblem {
+  const problem = layProblemFor(question, heads)
+  if (!problem.ok) throw new Error(JSON.stringify(problem.faults))
+  return problem.value
+}
+
+describe('the garment’s own hem', () => {
+  it('saves the allowance and what cutting the hem off would lose', () => {
+    const asked = asking(hemmed(200, 180), scarf)
+    expect(answered(asked, within(3)).lay.verdict).toBe('cannot')
+    const own = { ...asked, ownHem: ['front'] }
+    const { lay, problem } = answered(own, within(3))
+    expect(lay).toMatchObject({ verdict: 'fits' })
+    expect(problem.panels[0]).toMatchObject({ finishedDepth: 15 })
+    expect(problem.pieces[0]?.sit).toMatchObject({ must: true })
+    expect(polygonBox(problem.pieces[0]?.outline ?? [])).toEqual({ minX: 0, minY: 0, maxX: 200, maxY: 180 })
+  })
+
+  it('changes nothing for pieces that can have none', () => {
+    const asked = asking(patternOf([boxPiece('tie', 50, 50)]), scarf)
+    expect(problemOf({ ...asked, ownHem: ['tie'] }).pieces).toEqual(problemOf(asked).pieces)
+  })
+
+  it('is offered, solved, where it saves the garment', () => {
+    const asked = asking(hemmed(200, 180), scarf)
+    const answer = answered(asked, within(3))
+    const outcomes = [...solveRemedies(asked, answer, within(10))]
+    const own = outcomes.find(({ remedy }) => remedy.steps[0]?.kind === 'own-hem')
+    expect(own?.remedy.steps).toEqual([{ kind: 'own-hem', pieces: ['front'], saved: 20 }])
+    expect(own?.answer.lay.verdict).toBe('fits')
+  })
+
+  it('is not offered where the garment has no hem, or the piece uses it already', () => {
+    const kinds = (question: ReturnType<typeof asking>) =>
+      remediesFor(question, answered(question, within(3))).flatMap(({ steps }) =>
+        steps.map(({ kind }) => kind),
+      )
+    expect(kinds(asking(hemmed(900, 180), scarf))).toContain('own-hem')
+    expect(kinds(asking(hemmed(900, 180), measuredCloth(300, 215)))).not.toContain('own-hem')
+    expect(kinds({ ...asking(hemmed(900, 180), scarf), ownHem: ['front'] })).not.toContain('own-hem')
+  })
+})
+
+describe('a print to show', () => {
+  const print: MotifWish = {
+    panel: 'cloth',
+    outline: rectangle(40, 40, 100, 60),
+    piece: 'bib',
+    place: 'upper',
+    within: 10,
+  }
+  const bib = patternOf([boxPiece('bib', 120, 160)])
+
+  it('is told in the piece’s own coordinates, three quarters up', () => {
+    const problem = problemOf({ ...asking(bib, scarf), motif: print })
+    expect(problem.pieces[0]?.shows).toEqual({ motif: 'print', at: [60, 120], within: 10 })
+    expect(problem.panels[0]?.motifs).toEqual([{ id: 'print', outline: print.outline }])
+  })
+
+  it('is shown', () => {
+    const cloth = measuredCloth(300, 215)
+    expect(answered({ ...asking(bib, cloth), motif: print }, within(3)).lay.verdict).toBe('fits')
+    // In the corner of the cloth its middle is 20 up, and the piece reaches 120 below the middle of its print.
+    const corner = { ...print, outline: rectangle(40, 40, 0, 0) }
+    expect(answered({ ...asking(bib, cloth), motif: corner }, within(3)).lay).toMatchObject({
+      verdict: 'cannot',
+      reason: { kind: 'shows' },
+    })
+    // Lower down on the piece it may show all the same.
+    const anywhere: MotifWish = { ...corner, place: 'anywhere' }
+    expect(answered({ ...asking(bib, cloth), motif: anywhere }, within(3)).lay.verdict).toBe('fits')
+  })
+
+  it('turns with the panel when heads point down', () => {
+    const up = problemOf({ ...asking(bib, scarf), motif: print })
+    const down = problemOf({ ...asking(bib, scarf), motif: print }, 'down')
+    expect(down.panels[0]?.motifs?.[0]?.outline[0]).toEqual([-100, -60])
+    expect(down.pieces).toEqual(up.pieces)
+  })
+
+  it('counts for nothing on a panel that is gone or for a piece not asked', () => {
+    const plain = problemOf(asking(bib, scarf))
+    expect(problemOf({ ...asking(bib, scarf), motif: { ...print, panel: 'front' } })).toEqual(plain)
+    expect(problemOf({ ...asking(bib, scarf), motif: { ...print, piece: 'tie' } }).pieces).toEqual(
+      plain.pieces,
+    )
+  })
+
+  it('is kept by every remedy', () => {
+    const long = patternOf([boxPiece('bib', 120, 400, { joins: 'either' }), boxPiece('tie', 30, 30)])
+    const asked = { ...asking(long, scarf), motif: print }
+    const kinds = (question: ReturnType<typeof asking>) =>
+      remediesFor(question, answered(question, within(3))).flatMap(({ steps }) =>
+        steps.map(({ kind }) => kind),
+      )
+    expect(kinds(asking(long, scarf))).toContain('join')
+    expect(kinds(asked)).not.toContain('join')
+  })
+})
