@@ -19,6 +19,9 @@ export const SAME_SHAPE = 0.0005
 /** Turns tried for an item that may turn anyhow: alignments of its longer edges, then an even fan. */
 export const ANY_TURN = { alignments: 12, fineAlignments: 60, fan: 12 }
 
+/** Turns tried within a range of them, besides its middle, ends and half-way: alignments at least so far apart, degrees. */
+export const RANGE_TURNS = { most: 8, apart: 0.05 }
+
 /** What `solve` tries before it says that it found nothing, however long its deadline. */
 export const EFFORT = {
   rounds: 16,

@@ -44,17 +44,15 @@ export function bestFitLayout(model: Model, random: Random, deadline: Deadline):
   }
 }
 
-/** Options of items that may turn anyhow, to lie edge to edge with one just placed. */
+/** Options of items that may turn, to lie edge to edge with one just placed. */
 function optionsAgainst(model: Model, kind: ItemClass, placed: Option): Option[] {
-  return (kind.item.ways[placed.region] ?? []).flatMap(({ tilt, mirrored }) => {
-    if (tilt < 180) return []
-    const upright = model.table.shape(kind.outlineId, { turn: 0, mirrored })
-    return turnsAgainst(upright.outline, placed.shape.outline, BEST_FIT.edges).flatMap((turn) => {
-      const shape = model.table.shape(kind.outlineId, { turn, mirrored })
+  return (kind.item.ways[placed.region] ?? []).flatMap((way) =>
+    turnsAgainst(way, kind.item.outline, placed.shape.outline).flatMap((turn) => {
+      const shape = model.table.shape(kind.outlineId, { turn, mirrored: way.mirrored })
       const option = new Option(placed.region, shape, model.domains)
       return option.isEmpty ? [] : [option]
-    })
-  })
+    }),
+  )
 }
 
 function bestFit(
