@@ -11,6 +11,22 @@ export async function chooseSportsTop(page: Page): Promise<void> {
   await page.getByRole('heading', { name: 'Out of which garment?' }).waitFor()
 }
 
+/** Chooses a pattern and size, first version, and types a remnant of cloth so wide and long, in cm; ends at its verdict. */
+export async function checkCloth(
+  page: Page,
+  make: RegExp,
+  size: string,
+  figures: readonly [string, string],
+): Promise<void> {
+  await page.getByRole('button', { name: make }).tap()
+  await page.getByText(size, { exact: true }).tap()
+  await page.getByRole('button', { name: 'Use this' }).tap()
+  await page.getByRole('button', { name: 'Remnant or cloth' }).tap()
+  await page.getByLabel('Width', { exact: true }).tap()
+  await typeFigures(page, figures)
+  await page.getByRole('link', { name: 'Verdict', exact: true }).tap()
+}
+
 /** Types figures one after another from the field in focus, the phone's "next" key between them. */
 export async function typeFigures(page: Page, figures: readonly string[]): Promise<void> {
   for (const figure of figures) {

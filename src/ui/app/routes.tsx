@@ -38,7 +38,7 @@ export function Routes() {
     <Switch>
       <Route path="/" component={StartScreen} />
       <Route path="/check/make" component={Make} />
-      <Route path="/check/measures" component={Measures} />
+      <Route path="/check/measures/:measure?" component={Measures} />
       <Route path="/check/cloth" component={Cloth} />
       <Route path="/check/flaws" component={Flaws} />
       <Route path="/check/verdict" component={Verdict} />

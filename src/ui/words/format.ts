@@ -44,11 +44,11 @@ export function unitName({ units }: Units): string {
 /** Above this a metric length is written in cm. */
 const MOST_IN_MM: Mm = 20
 
-/** A small length such as spare cloth, rounded down: metric ones in mm, where a sewist thinks of seams. */
-export function writeSmall(mm: Mm, units: Units): string {
-  if (units.units === 'cm' && mm < MOST_IN_MM)
-    return `${writeNumber(Math.floor(mm + 1e-6))} ${words.parts.mm}`
-  return writeWithUnit(mm, units, 'down')
+/** A small length, rounded down as spare cloth must be: metric ones in mm, where a sewist thinks of seams. */
+export function writeSmall(mm: Mm, units: Units, rounding: Rounding = 'down'): string {
+  if (units.units !== 'cm' || mm >= MOST_IN_MM) return writeWithUnit(mm, units, rounding)
+  const whole = rounding === 'down' ? Math.floor(mm + 1e-6) : Math.round(mm)
+  return `${writeNumber(whole)} ${words.parts.mm}`
 }
 
 /** “a, b and c” in the browser's language. */

@@ -98,7 +98,8 @@ function restsOn({ byUsual, ifStretch }: Extract<LiveVerdict, { state: 'answered
   return joined(ifStretch && `${ifStretchWords(ifStretch)}.`, byUsual ? words.verdict.byUsual : null)
 }
 
-function ifStretchWords({ across, along }: Stretch): string {
+/** What is taken for granted while stretch is needed and not told, without its full stop. */
+export function ifStretchWords({ across, along }: Stretch): string {
   return along > 0
     ? words.verdict.ifStretchBoth(writePercent(across), writePercent(along))
     : words.verdict.ifStretch(writePercent(across))

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks'
+import { useId, useMemo, useState } from 'preact/hooks'
 import type { CheckAnswer } from '../../../core/planning/check.ts'
 import { ALONE, BESIDE, LoosePiece, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
 import { type LayView, layView, type PanelView, type PlacedPiece } from '../../state/lay-view.ts'
@@ -14,6 +14,7 @@ interface LaySectionProps {
 /** The lay drawn on the garment's panels to scale, in pictures and in words. Nothing is drawn where nothing could be laid. */
 export function LaySection({ answer, pattern }: LaySectionProps) {
   const view = useMemo(() => layView(answer), [answer])
+  const titleId = useId()
   const [large, setLarge] = useState<string | null>(null)
   const used = view.panels.filter(({ pieces }) => pieces.length > 0)
   if (used.length === 0) return null
@@ -25,8 +26,8 @@ export function LaySection({ answer, pattern }: LaySectionProps) {
   const scale = layScale(outlines, outlines.length > 1 ? BESIDE : ALONE)
   const { verdict } = answer.lay
   return (
-    <section class="stack" aria-labelledby="lay-title">
-      <h2 id="lay-title">{verdict === 'fits' ? words.verdict.layTitle : words.verdict.layBest}</h2>
+    <section class="stack" aria-labelledby={titleId}>
+      <h2 id={titleId}>{verdict === 'fits' ? words.verdict.layTitle : words.verdict.layBest}</h2>
       <div class="lay">
         {used.map((panel) => (
           <PanelButton
@@ -90,6 +91,7 @@ interface KeyProps {
 
 /** What the numbers, the arrows and the looks mean. */
 function Key({ view, ids, nameOf, numberOf }: KeyProps) {
+  const kept = view.panels.map((panel) => panel.kept)
   const turned = view.panels.some(({ pieces }) => pieces.some(({ turnedOver }) => turnedOver))
   return (
     <div class="stack">
@@ -103,6 +105,8 @@ function Key({ view, ids, nameOf, numberOf }: KeyProps) {
       </dl>
       <p class="field-hint">
         {words.verdict.head} {turned && words.verdict.turnedKey}
+        {kept.some(({ hems }) => hems.length > 0) && ` ${words.verdict.hemKey}`}
+        {kept.some(({ prints }) => prints.length > 0) && ` ${words.verdict.printKey}`}
       </p>
     </div>
   )

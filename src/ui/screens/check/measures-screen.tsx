@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
-import { Redirect, useLocation } from 'wouter-preact'
+import { useEffect } from 'preact/hooks'
+import { Redirect, useLocation, useParams } from 'wouter-preact'
 import type { GarmentKind } from '../../../core/garments/kind.ts'
 import { LABEL_SIZES, type LabelSize } from '../../../core/garments/kind.ts'
 import { FigureDrawing } from '../../drawing/figure-drawing.tsx'
@@ -18,6 +19,11 @@ import { StepFrame } from './step-frame.tsx'
 export function MeasuresScreen() {
   const [, go] = useLocation()
   const active = useSignal<string | null>(null)
+  const { measure } = useParams<{ measure?: string }>()
+  // After the title took the focus: whoever comes for one measure has its field under the thumb.
+  useEffect(() => {
+    if (measure) document.getElementById(`measure-${measure}`)?.focus()
+  }, [measure])
   const garment = kind.value
   if (!garment) return <Redirect to="/" />
   const name = words.garments.kinds[garment.id]
@@ -57,7 +63,7 @@ export function MeasuresScreen() {
           value={labelSize ?? ''}
           onPick={(size) => tell({ labelSize: size === '' ? null : size })}
         />
-        <MeasureFields kind={garment} onActive={(measure) => (active.value = measure)} />
+        <MeasureFields kind={garment} onActive={(id) => (active.value = id)} />
         <button type="submit" class="unseen" tabIndex={-1}>
           {words.check.next}
         </button>

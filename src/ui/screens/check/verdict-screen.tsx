@@ -1,16 +1,20 @@
+import type { RefObject } from 'preact'
+import { useRef } from 'preact/hooks'
 import { Redirect, useLocation } from 'wouter-preact'
 import { Button } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { Cautions } from '../../parts/notice.tsx'
 import { garmentOf } from '../../state/check-draft.ts'
-import { draft, kind, pattern, setAside } from '../../state/check-state.ts'
+import { draft, kind, pattern, query, setAside } from '../../state/check-state.ts'
 import { keepThis } from '../../state/keep.ts'
 import { live, searchLonger, stopLiveCheck } from '../../state/live-check.ts'
 import { settings } from '../../state/settings-state.ts'
-import { verdictWords } from '../../words/verdict-words.ts'
+import { ifStretchWords, verdictWords } from '../../words/verdict-words.ts'
 import { words } from '../../words/words.ts'
 import { ShareButton } from '../open-check/share-button.tsx'
 import { LaySection } from './lay-section.tsx'
+import { MeasureAgain } from './measure-again-section.tsx'
+import { Remedies } from './remedies-section.tsx'
 import { SizeTable } from './size-table-section.tsx'
 import { StepFrame } from './step-frame.tsx'
 import './verdict-screen.css'
@@ -20,12 +24,14 @@ import { iconOf, lookOf } from './verdict-strip.tsx'
 export function VerdictScreen() {
   if (!kind.value) return <Redirect to="/" />
   const verdict = live.value
+  const sentence = useRef<HTMLElement>(null)
   return (
     <StepFrame step="verdict" title={makingWords()} foot={<Decide />}>
-      <Sentence />
+      <Sentence box={sentence} />
       {verdict.state === 'answered' && pattern.value && (
         <LaySection answer={verdict.answer} pattern={pattern.value} />
       )}
+      <Help onTaken={() => sentence.current?.focus()} />
       {pattern.value && <SizeTable pattern={pattern.value} />}
       {verdict.state === 'answered' && pattern.value && (
         <ShareButton title={makingWords()} answer={verdict.answer} pattern={pattern.value} />
@@ -40,7 +46,29 @@ function makingWords(): string {
   return making ? words.verdict.making(making.name, draft.value.size) : words.check.stepNames.verdict
 }
 
-function Sentence() {
+/** What could still be done where it does not fit for sure. */
+function Help({ onTaken }: { onTaken: () => void }) {
+  const verdict = live.value
+  const now = query.value
+  if (verdict.state !== 'answered' || !now.ask || !pattern.value || verdict.sign === 'fits') return null
+  const { tapeDoubt } = settings.value
+  const asked = { question: now.question, answer: verdict.answer, doubt: tapeDoubt }
+  return (
+    <>
+      {tapeDoubt > 0 && <MeasureAgain asked={asked} />}
+      {verdict.sign !== 'doubt' && (
+        <Remedies
+          asked={asked}
+          pattern={pattern.value}
+          given={now.ifStretch && ifStretchWords(now.ifStretch)}
+          onTaken={onTaken}
+        />
+      )}
+    </>
+  )
+}
+
+function Sentence({ box }: { box: RefObject<HTMLElement | null> }) {
   const verdict = live.value
   const { headline, detail } = verdictWords(verdict, settings.value, pattern.value)
   const canSearchOn =
@@ -48,7 +76,12 @@ function Sentence() {
     verdict.state === 'failed' ||
     (verdict.state === 'answered' && verdict.sign === 'open')
   return (
-    <section class={`verdict verdict-${lookOf(verdict)}`} aria-label={words.check.stepNames.verdict}>
+    <section
+      ref={box}
+      tabIndex={-1}
+      class={`verdict verdict-${lookOf(verdict)}`}
+      aria-label={words.check.stepNames.verdict}
+    >
       <div class="verdict-line" role="status">
         <Icon name={iconOf(verdict)} size={40} />
         <div class="grow">

@@ -1,0 +1,90 @@
+import { signal } from '@preact/signals'
+import type { Garment } from '../../core/garments/index.ts'
+import type { CheckAnswer } from '../../core/planning/check.ts'
+import type { RemedyOutcome } from '../../core/planning/remedies/solve-remedies.ts'
+import { answerTo, isAbort } from './answers.ts'
+import type { CheckDraft } from './check-draft.ts'
+import { queryOf } from './check-query.ts'
+import { draft, kind, pattern, tell } from './check-state.ts'
+import { outcomeSearch } from './outcomes.ts'
+import { changeFor } from './remedy-change.ts'
+import { settings } from './settings-state.ts'
+import { offerUndo } from './undo.ts'
+
+/** Rows stream in from the first moment; more time only decides what is hard. */
+const SECONDS = 20
+const ANSWER_SECONDS = 10
+
+/** What would save the check, as it is solved. */
+export const remedies = outcomeSearch('remedies', SECONDS)
+
+/** Those that fit, the cheapest to her first. */
+export function savingOf(found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
+  return inOrder(found.filter(fits))
+}
+
+/** Those that do not fit, or for which no way was found. */
+export function inVainOf(found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
+  return inOrder(found.filter((outcome) => !fits(outcome)))
+}
+
+function fits({ answer }: RemedyOutcome): boolean {
+  return answer.lay.verdict === 'fits'
+}
+
+function inOrder(found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
+  return [...found].sort((a, b) => a.rank - b.rank)
+}
+
+/** Makes the change in the check, to be taken back while nothing else has changed the same. `said`: what was done. */
+export function takeRemedy(change: Partial<CheckDraft>, said: string): void {
+  const before = draft.peek()
+  const keys = Object.keys(change) as (keyof CheckDraft)[]
+  tell(change)
+  offerUndo(said, () => {
+    const untouched = keys.filter((key) => draft.peek()[key] === change[key])
+    tell(Object.fromEntries(untouched.map((key) => [key, before[key]])))
+  })
+}
+
+/** The remedy being looked at. `answer`: with its spare measured; null while that is worked out. */
+export interface ShownRemedy {
+  readonly outcome: RemedyOutcome
+  readonly garment: Garment
+  readonly answer: CheckAnswer | null
+}
+
+export const shownRemedy = signal<ShownRemedy | null>(null)
+
+let abort = new AbortController()
+
+/** Shows the lay that was found and solves it again, this time for its spare. */
+export async function showRemedy(outcome: RemedyOutcome): Promise<void> {
+  hideRemedy()
+  abort = new AbortController()
+  const { signal: stop } = abort
+  const question = questionOf(outcome)
+  const { garment } = question
+  shownRemedy.value = { outcome, garment, answer: null }
+  try {
+    const again = await answerTo(question, stop, { seed: 1, seconds: ANSWER_SECONDS, priority: 1 })
+    const found = again.ok && again.value.lay.verdict === 'fits'
+    if (!stop.aborted) shownRemedy.value = { outcome, garment, answer: found ? again.value : outcome.answer }
+  } catch (reason) {
+    if (!isAbort(reason)) shownRemedy.value = { outcome, garment, answer: outcome.answer }
+  }
+}
+
+export function hideRemedy(): void {
+  abort.abort()
+  shownRemedy.value = null
+}
+
+/** As the check would ask it with the change made, so that its verdict is known once she makes it. */
+function questionOf({ remedy }: RemedyOutcome) {
+  const change = changeFor(draft.peek(), remedy)
+  if (change === null) return remedy.question
+  const { clearance } = settings.peek()
+  const asked = queryOf({ ...draft.peek(), ...change }, pattern.peek(), kind.peek(), clearance)
+  return asked.ask ? asked.question : remedy.question
+}
