@@ -1,7 +1,12 @@
+import type { Mm } from '../../base/units.ts'
 import { ringsDifference } from '../../geometry/clipper.ts'
 import { minkowskiErosion } from '../../geometry/minkowski.ts'
-import type { Polygon, Rings } from '../../geometry/types.ts'
+import type { Point, Polygon, Rings } from '../../geometry/types.ts'
+import { type FlatRings, flatContains, flatDistance2, flatRings } from './flat-rings.ts'
 import { noFit } from './no-fit.ts'
+
+/** How far rounding may let an item stick out: some steps of the polygon library's grid. */
+const ROUNDING: Mm = 0.001
 
 /**
  * Inner-fit region: the translations t at which `item` + t lies inside `container` (touching its boundary is
@@ -9,7 +14,23 @@ import { noFit } from './no-fit.ts'
  * area: as for `noFit`.
  */
 export function innerFit(container: Polygon, item: Polygon): Rings {
-  return minkowskiErosion(container, item)
+  const rings = minkowskiErosion(container, item)
+  if (rings.length === 0) return rings
+  const outer = flatRings([container])
+  const inner = flatRings([item])
+  const staysIn = ([x, y]: Point): boolean =>
+    item.every(([px, py]) => within(outer, px + x, py + y)) &&
+    !container.some(([px, py]) => wellWithin(inner, px - x, py - y))
+  // Where edges all but coincide, rounding can leave slivers and spikes that reach millimetres too far.
+  return rings.map((ring) => ring.filter(staysIn)).filter((ring) => ring.length > 2)
+}
+
+function within(rings: FlatRings, x: number, y: number): boolean {
+  return flatContains(rings, x, y) || flatDistance2(rings, x, y) <= ROUNDING * ROUNDING
+}
+
+function wellWithin(rings: FlatRings, x: number, y: number): boolean {
+  return flatContains(rings, x, y) && flatDistance2(rings, x, y) > ROUNDING * ROUNDING
 }
 
 /**
