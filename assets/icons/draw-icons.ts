@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { chromium } from 'playwright-core'
-import { findChromium } from '../../tests/support/find-chromium.ts'
+import { findChromium } from '../../src/terminal/bench/chromium.ts'
 
 /**
  * Draws the app's icon and writes it as SVG and PNG into assets/static/icons: a square of cloth with pinked

@@ -1,6 +1,6 @@
-import { Worker } from 'node:worker_threads'
 import type { Lay } from '../core/planning/lay.ts'
 import type { LayProblem } from '../core/planning/lay-problem.ts'
+import { startThread } from './thread.ts'
 
 /** What one worker is given. `endsAt` is a moment on Date's clock, the same in all threads. */
 export interface LayTask {
@@ -8,6 +8,8 @@ export interface LayTask {
   readonly seed: number
   readonly endsAt: number
 }
+
+const WORKER = new URL('./lay-worker.ts', import.meta.url)
 
 /** How long after the deadline the slower workers are waited for. */
 const GRACE_MS = 400
@@ -22,7 +24,9 @@ export function answerInWorkers(
   workers: number,
   endsAt: number,
 ): Promise<Lay> {
-  const threads = Array.from({ length: workers }, (_, i) => startWorker({ problem, seed: seed + i, endsAt }))
+  const threads = Array.from({ length: workers }, (_, i) =>
+    startThread(WORKER, { problem, seed: seed + i, endsAt } satisfies LayTask),
+  )
   const stopAll = () => Promise.all(threads.map((thread) => thread.terminate()))
   return new Promise<Lay>((resolve, reject) => {
     let best: Lay | null = null
@@ -56,12 +60,4 @@ export function answerInWorkers(
       })
     }
   }).finally(stopAll)
-}
-
-/** A thread in which TypeScript runs as it does here: threads do not inherit the loader that started this one. */
-function startWorker(task: LayTask): Worker {
-  const loader = JSON.stringify(import.meta.resolve('tsx/esm/api'))
-  const entry = JSON.stringify(new URL('./lay-worker.ts', import.meta.url).href)
-  const start = `import(${loader}).then(({ register }) => { register(); return import(${entry}) })`
-  return new Worker(start, { eval: true, workerData: task })
 }

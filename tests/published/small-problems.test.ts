@@ -6,8 +6,10 @@ import type { Lay } from '../../src/core/planning/lay.ts'
 import type { LayPiece, LayProblem } from '../../src/core/planning/lay-problem.ts'
 import { writeLayFile } from '../../src/readers/problem-file/lay-schema.ts'
 import { writeProblem } from '../../src/readers/problem-file/write-problem.ts'
+import { boardWithoutCorners } from '../../src/terminal/bench/proof-problems.ts'
+import { puzzles } from '../../src/terminal/bench/puzzles.ts'
 import { type LayFile, layFaults, type ProblemFile } from '../support/lay-checker.ts'
-import { layProblem, panel, piece, rectangle, within } from '../support/lay-problems.ts'
+import { layProblem, panel, piece, rectangle, within, withinSteps } from '../support/lay-problems.ts'
 
 beforeAll(throwOnBrokenInvariants)
 
@@ -246,6 +248,23 @@ describe('puzzles', () => {
     ['dighe2 at its length', 'fits', jigsaw(100)],
     ['dighe2 at 99.99', 'cannot', jigsaw(99.99)],
   ])
+})
+
+// Found by steps, not by time: these have nothing to spare, and a busy machine is slow, not wrong.
+const PATIENT_STEPS = 200_000
+
+describe('puzzles whose pieces turn and turn over as they like, nothing to spare', () => {
+  // 6 by 10: 2339 ways, 5 by 12: 1010 ways (Haselgrove and Haselgrove 1960); the tangram is traditional.
+  it.each(puzzles(undefined).map((puzzle) => [puzzle.name, puzzle] as const))('%s: fits', (_, puzzle) => {
+    const lay = answerLay(puzzle, withinSteps(PATIENT_STEPS))
+    expect(lay.verdict).toBe('fits')
+    expect(layFaults(writeProblem(puzzle) as ProblemFile, writeLayFile(lay) as LayFile)).toEqual([])
+  })
+
+  // Black 1946 (from memory): a domino covers both colours, and the two corners taken away have one.
+  it.each([4, 6])('dominoes on a board of %d without two corners: cannot', (side) => {
+    expect(answered(boardWithoutCorners(side)).verdict).toBe('cannot')
+  })
 })
 
 function jigsaw(length: number): LayProblem {

@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { type BrowserServer, chromium } from 'playwright-core'
 import { preview } from 'vite'
 import type { TestProject } from 'vitest/node'
-import { findChromium } from './find-chromium.ts'
+import { findChromium } from '../../src/terminal/bench/chromium.ts'
 
 declare module 'vitest' {
   interface ProvidedContext {

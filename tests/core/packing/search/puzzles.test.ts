@@ -1,15 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { NO_DEADLINE } from '../../../../src/core/base/deadline.ts'
-import type { Point, Polygon, Way } from '../../../../src/core/geometry/index.ts'
+import type { Polygon, Way } from '../../../../src/core/geometry/index.ts'
 import { type PackingProblem, solve } from '../../../../src/core/packing/index.ts'
+import { PENTOMINOES, scaled, TANGRAM } from '../../../../src/terminal/bench/puzzle-shapes.ts'
 import { exactWays, layFaults, makeItem, makeProblem, rectangle, square } from '../../../support/packing.ts'
 
 /** Puzzles with known answers; lengths are scaled so that a unit is 100 mm (10 mm for the jigsaws). */
 
 const UNIT = 100
-const scaled = (points: readonly (readonly number[])[], unit = UNIT): Polygon =>
-  points.map(([x, y]): Point => [x! * unit, y! * unit])
 
 function expectFits(problem: PackingProblem): void {
   const answer = solve(problem, { seed: 1, deadline: NO_DEADLINE, clock: () => 0 })
@@ -22,168 +21,11 @@ const FREE = exactWays([0, 90, 180, 270], [false, true])
 const EIGHTHS = exactWays([0, 45, 90, 135, 180, 225, 270, 315], [false, true])
 const ANY: Way[] = [{ turn: 0, mirrored: false, tilt: 180 }]
 
-const PENTOMINOES: Record<string, readonly (readonly number[])[]> = {
-  F: [
-    [1, 0],
-    [2, 0],
-    [2, 2],
-    [3, 2],
-    [3, 3],
-    [1, 3],
-    [1, 2],
-    [0, 2],
-    [0, 1],
-    [1, 1],
-  ],
-  I: [
-    [0, 0],
-    [1, 0],
-    [1, 5],
-    [0, 5],
-  ],
-  L: [
-    [0, 0],
-    [2, 0],
-    [2, 1],
-    [1, 1],
-    [1, 4],
-    [0, 4],
-  ],
-  N: [
-    [0, 0],
-    [1, 0],
-    [1, 1],
-    [2, 1],
-    [2, 4],
-    [1, 4],
-    [1, 2],
-    [0, 2],
-  ],
-  P: [
-    [0, 0],
-    [1, 0],
-    [1, 1],
-    [2, 1],
-    [2, 3],
-    [0, 3],
-  ],
-  T: [
-    [1, 0],
-    [2, 0],
-    [2, 2],
-    [3, 2],
-    [3, 3],
-    [0, 3],
-    [0, 2],
-    [1, 2],
-  ],
-  U: [
-    [0, 0],
-    [3, 0],
-    [3, 2],
-    [2, 2],
-    [2, 1],
-    [1, 1],
-    [1, 2],
-    [0, 2],
-  ],
-  V: [
-    [0, 0],
-    [3, 0],
-    [3, 1],
-    [1, 1],
-    [1, 3],
-    [0, 3],
-  ],
-  W: [
-    [0, 0],
-    [2, 0],
-    [2, 1],
-    [3, 1],
-    [3, 3],
-    [2, 3],
-    [2, 2],
-    [1, 2],
-    [1, 1],
-    [0, 1],
-  ],
-  X: [
-    [1, 0],
-    [2, 0],
-    [2, 1],
-    [3, 1],
-    [3, 2],
-    [2, 2],
-    [2, 3],
-    [1, 3],
-    [1, 2],
-    [0, 2],
-    [0, 1],
-    [1, 1],
-  ],
-  Y: [
-    [0, 0],
-    [1, 0],
-    [1, 1],
-    [2, 1],
-    [2, 2],
-    [1, 2],
-    [1, 4],
-    [0, 4],
-  ],
-  Z: [
-    [0, 0],
-    [2, 0],
-    [2, 2],
-    [3, 2],
-    [3, 3],
-    [1, 3],
-    [1, 1],
-    [0, 1],
-  ],
-}
-const pentominoes = Object.entries(PENTOMINOES).map(([id, points]) => makeItem(id, scaled(points), 1, FREE))
+const pentominoes = Object.entries(PENTOMINOES).map(([id, points]) =>
+  makeItem(id, scaled(points, UNIT), 1, FREE),
+)
 
-const TANGRAM = [
-  [
-    [0, 0],
-    [4, 0],
-    [2, 2],
-  ],
-  [
-    [0, 0],
-    [2, 2],
-    [0, 4],
-  ],
-  [
-    [4, 0],
-    [4, 2],
-    [3, 1],
-  ],
-  [
-    [2, 2],
-    [3, 1],
-    [4, 2],
-    [3, 3],
-  ],
-  [
-    [4, 2],
-    [4, 4],
-    [2, 4],
-  ],
-  [
-    [0, 4],
-    [1, 3],
-    [3, 3],
-    [2, 4],
-  ],
-  [
-    [2, 2],
-    [3, 3],
-    [1, 3],
-  ],
-]
-const tangram = TANGRAM.map((points, i) => makeItem(`tan ${i}`, scaled(points), 1, EIGHTHS))
+const tangram = TANGRAM.map((points, i) => makeItem(`tan ${i}`, scaled(points, UNIT), 1, EIGHTHS))
 
 describe('puzzles with known answers', () => {
   // 2339 solutions: Haselgrove and Haselgrove 1960.
@@ -193,12 +35,15 @@ describe('puzzles with known answers', () => {
 
   // 65 solutions: Scott 1958 (from memory).
   it('finds the 12 pentominoes in 8 by 8 round the four middle squares', () => {
-    const hole = scaled([
-      [3, 3],
-      [5, 3],
-      [5, 5],
-      [3, 5],
-    ])
+    const hole: Polygon = scaled(
+      [
+        [3, 3],
+        [5, 3],
+        [5, 5],
+        [3, 5],
+      ],
+      UNIT,
+    )
     expectFits(makeProblem(square(8 * UNIT), pentominoes, [hole]))
   })
 
@@ -218,7 +63,7 @@ describe('puzzles with known answers', () => {
     const file = JSON.parse(
       readFileSync(new URL(`../../../fixtures/jigsaws/${name}.json`, import.meta.url), 'utf8'),
     )
-    const pieces: number[][][] = file.pieces
+    const pieces: Polygon[] = file.pieces
     const items = pieces.map((points, i) => makeItem(`piece ${i}`, scaled(points, 10), 1, exactWays([0])))
     expectFits(makeProblem(square(file.side * 10), items))
   })

@@ -1,0 +1,39 @@
+import type { GarmentsFigure } from './run-garments.ts'
+import type { PlantedFigure } from './run-planted.ts'
+import type { StripFigure } from './run-strips.ts'
+
+/** Figures as lines of text. */
+
+function share({ published }: StripFigure, density: number): number | null {
+  return published === null ? null : (100 * density) / published
+}
+
+export function stripRow(figure: StripFigure): string {
+  const cells = figure.densities.map(({ density }) => {
+    const part = share(figure, density)
+    return `${density.toFixed(2).padStart(6)} (${part === null ? '    -' : part.toFixed(1).padStart(5)})`
+  })
+  return `${figure.name.padEnd(10)} ${cells.join('  ')}`
+}
+
+export function stripMeanRow(figures: readonly StripFigure[], marks: readonly number[]): string {
+  const cells = marks.map((_, m) => {
+    const shares = figures.flatMap((figure) => share(figure, figure.densities[m]?.density ?? 0) ?? [])
+    return `        ${(shares.reduce((sum, part) => sum + part, 0) / shares.length).toFixed(1).padStart(6)}`
+  })
+  return `${'mean'.padEnd(10)}${cells.join('   ')}`
+}
+
+export function plantedRow({ room, problems, found, bar, median, missed }: PlantedFigure): string {
+  const { inset, dropped } = room
+  const rate = ((100 * found) / problems).toFixed(0)
+  const seeds = missed.length === 0 ? '' : `; not found: seeds ${missed.map(({ seed }) => seed).join(', ')}`
+  return `pulled in by ${inset} mm, ${100 * dropped} % dropped: ${found} of ${problems} found, ${rate} % (wanted ${bar} %), median ${median.toFixed(0)} ms${seeds}`
+}
+
+export function garmentsRow(figure: GarmentsFigure): string {
+  const { pattern, garments, firstRows, allRows, processor, verdicts } = figure
+  const seconds = (ms: number) => `${(ms / 1000).toFixed(1)} s`
+  const told = Object.entries(verdicts).map(([verdict, count]) => `${verdict} ${count}`)
+  return `${pattern} against ${garments} garments, 2 workers: first rows after ${seconds(firstRows)}, all after ${seconds(allRows)} (${seconds(processor)} of processor time); ${told.join(', ')}`
+}

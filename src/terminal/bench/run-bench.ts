@@ -1,0 +1,80 @@
+import type { BenchArguments } from './arguments.ts'
+import { answerRow } from './figures.ts'
+import { PROOF_PROBLEMS } from './proof-problems.ts'
+import { puzzles } from './puzzles.ts'
+import { garmentsRow, plantedRow, stripMeanRow, stripRow } from './rows.ts'
+import { runChecks } from './run-checks.ts'
+import { runFits } from './run-fits.ts'
+import { runGarments } from './run-garments.ts'
+import { runPlanted } from './run-planted.ts'
+import { problemRow, runProblems } from './run-problems.ts'
+import { runStrips } from './run-strips.ts'
+
+type Say = (line: string) => void
+
+/** What a small proof, and what a puzzle, may take. */
+const PROOF_SECONDS = 10
+const PUZZLE_SECONDS = 60
+
+/** Runs what was asked for, one after another, and says each figure when it is there, or all of them as JSON at the end. */
+export async function runBench(asked: BenchArguments, say: Say): Promise<void> {
+  const tell: Say = (line) => {
+    if (!asked.json) say(line)
+  }
+  const figures = asked.browser ? await inBrowser(asked, tell) : await figuresOf(asked, tell)
+  if (asked.json) say(JSON.stringify(figures, null, 1))
+}
+
+async function inBrowser({ every }: BenchArguments, say: Say) {
+  // Loads the browser driver, which nothing else here needs.
+  const { runBrowser } = await import('./run-browser.ts')
+  const figures = await runBrowser(!every)
+  for (const { slowed, checks } of figures) say(answerRow(`Chromium, ${slowed} times slower`, checks))
+  return figures
+}
+
+async function figuresOf(asked: BenchArguments, say: Say) {
+  if (asked.planted > 0) return { planted: await plantedFigures(asked, say) }
+  if (asked.only !== undefined) return { strips: stripFigures(asked, say) }
+  const fits = runFits()
+  say(
+    `${fits.name}: ${fits.fits} of ${fits.problems} fit, median ${fits.median.toFixed(0)} ms, 95th per cent ${fits.p95.toFixed(0)} ms`,
+  )
+  const checks = runChecks(!asked.every)
+  say(answerRow(asked.every ? 'demo data, every size' : 'demo data, one size a version', checks))
+  const garments = await runGarments(asked.garments)
+  say(garmentsRow(garments))
+  const proofs = problemFigures('small proofs', runProblems(PROOF_PROBLEMS, PROOF_SECONDS), say)
+  const solved = problemFigures('puzzles', runProblems(puzzles(asked.folder), PUZZLE_SECONDS), say)
+  return { fits, checks, garments, proofs, puzzles: solved, strips: stripFigures(asked, say) }
+}
+
+function problemFigures(title: string, running: ReturnType<typeof runProblems>, say: Say) {
+  say(title)
+  return Array.from(running, (figure) => {
+    say(`  ${problemRow(figure)}`)
+    return figure
+  })
+}
+
+async function plantedFigures({ planted, seconds }: BenchArguments, say: Say) {
+  const figures = []
+  for await (const figure of runPlanted(planted, seconds)) {
+    say(plantedRow(figure))
+    figures.push(figure)
+  }
+  return figures
+}
+
+function stripFigures({ folder, only, seconds }: BenchArguments, say: Say) {
+  if (folder === undefined) return []
+  const marks = [1, 10, 60].filter((mark) => mark < seconds)
+  marks.push(seconds)
+  say(`density in per cent of the used strip (share of the best published) after ${marks.join(', ')} s`)
+  const figures = Array.from(runStrips(folder, only ?? null, marks), (figure) => {
+    say(stripRow(figure))
+    return figure
+  })
+  say(stripMeanRow(figures, marks))
+  return figures
+}
