@@ -2,7 +2,7 @@ import type { Worker } from 'node:worker_threads'
 import { seededRandom } from '../../core/base/random.ts'
 import { type Garment, KIND_IDS } from '../../core/garments/index.ts'
 import type { Lay } from '../../core/planning/lay.ts'
-import { startThread } from '../thread.ts'
+import { nextMessage, startThread } from '../thread.ts'
 import { demoPatterns } from './demo.ts'
 import type { GarmentReply, GarmentTask } from './garment-worker.ts'
 import { plausibleGarment } from './plausible-garment.ts'
@@ -50,7 +50,7 @@ export async function runGarments(count: number): Promise<GarmentsFigure> {
   }
   const waiting = garments(count)
   const threads = Array.from({ length: WORKERS }, () => startThread(ENTRY, task))
-  await Promise.all(threads.map(nextReply))
+  await Promise.all(threads.map((thread) => nextMessage<GarmentReply>(thread)))
   const start = performance.now()
   const busy = process.cpuUsage()
   const verdicts = { fits: 0, cannot: 0, 'not-found': 0 }
@@ -58,7 +58,7 @@ export async function runGarments(count: number): Promise<GarmentsFigure> {
   let firstRows = 0
   const work = async (thread: Worker) => {
     for (let garment = waiting.shift(); garment; garment = waiting.shift()) {
-      const answer = nextReply(thread)
+      const answer = nextMessage<GarmentReply>(thread)
       thread.postMessage(garment)
       const reply = await answer
       if (reply !== 'ready') verdicts[reply.verdict]++
@@ -78,15 +78,4 @@ export async function runGarments(count: number): Promise<GarmentsFigure> {
     processor,
     verdicts,
   }
-}
-
-function nextReply(thread: Worker): Promise<GarmentReply> {
-  return new Promise((resolve, reject) => {
-    const fail = (error: unknown) => reject(error)
-    thread.once('error', fail)
-    thread.once('message', (reply: GarmentReply) => {
-      thread.off('error', fail)
-      resolve(reply)
-    })
-  })
 }
