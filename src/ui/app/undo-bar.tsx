@@ -3,14 +3,14 @@ import { Notice } from '../parts/notice.tsx'
 import { undoOffer } from '../state/undo.ts'
 import { words } from '../words/words.ts'
 
-/** Says what was removed last, and takes it back. */
+/** Says what was removed or changed last, and takes it back. */
 export function UndoBar() {
   const offer = undoOffer.value
   if (!offer) return null
   const end = () => (undoOffer.value = null)
   return (
     <Notice
-      icon="remove"
+      icon={offer.icon}
       actions={
         <>
           <Button

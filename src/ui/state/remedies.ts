@@ -41,10 +41,11 @@ export function takeRemedy(change: Partial<CheckDraft>, said: string): void {
   const before = draft.peek()
   const keys = Object.keys(change) as (keyof CheckDraft)[]
   tell(change)
-  offerUndo(said, () => {
+  const undo = () => {
     const untouched = keys.filter((key) => draft.peek()[key] === change[key])
     tell(Object.fromEntries(untouched.map((key) => [key, before[key]])))
-  })
+  }
+  offerUndo(said, undo, 'tick')
 }
 
 /** The remedy being looked at. `answer`: with its spare measured; null while that is worked out. */

@@ -3,12 +3,13 @@ import { signal } from '@preact/signals'
 export interface UndoOffer {
   /** What was done, as a sentence. */
   readonly said: string
+  readonly icon: 'remove' | 'tick'
   readonly undo: () => void
 }
 
-/** The last removal, to be taken back until something else is removed or she waves it away. */
+/** The last removal or sweeping change, to be taken back until the next one or until she waves it away. */
 export const undoOffer = signal<UndoOffer | null>(null)
 
-export function offerUndo(said: string, undo: () => void): void {
-  undoOffer.value = { said, undo }
+export function offerUndo(said: string, undo: () => void, icon: UndoOffer['icon'] = 'remove'): void {
+  undoOffer.value = { said, undo, icon }
 }

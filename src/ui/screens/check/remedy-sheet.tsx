@@ -1,5 +1,4 @@
 import type { Pattern } from '../../../core/patterns/pattern.ts'
-import { roomAsked } from '../../../core/planning/doubt.ts'
 import { Button } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
@@ -8,8 +7,8 @@ import { hideRemedy, type ShownRemedy, takeRemedy } from '../../state/remedies.t
 import { changeFor } from '../../state/remedy-change.ts'
 import { settings } from '../../state/settings-state.ts'
 import { signOf } from '../../state/verdict.ts'
+import { writeSmall } from '../../words/format.ts'
 import { remedyWords } from '../../words/remedy-words.ts'
-import { verdictWords } from '../../words/verdict-words.ts'
 import { words } from '../../words/words.ts'
 import { LaySection } from './lay-section.tsx'
 import { SIGN_ICONS } from './verdict-strip.tsx'
@@ -27,7 +26,7 @@ export function RemedySheet({ shown, pattern, onTaken }: RemedySheetProps) {
   const change = changeFor(draft.value, remedy)
   const take = () => {
     hideRemedy()
-    if (change) takeRemedy(change, words.remedies.used(what))
+    if (change) takeRemedy(change, words.remedies.taken)
     onTaken()
   }
   return (
@@ -48,29 +47,16 @@ export function RemedySheet({ shown, pattern, onTaken }: RemedySheetProps) {
 
 /** That it fits is known; how much is to spare is still being worked out at first. */
 function Sentence({ shown: { outcome, garment, answer } }: { shown: ShownRemedy }) {
-  const { tapeDoubt } = settings.value
-  const sign = signOf((answer ?? outcome.answer).lay, garment, tapeDoubt)
-  const { headline, detail } = answer
-    ? verdictWords(
-        {
-          state: 'answered',
-          sign,
-          answer,
-          roomAsked: roomAsked(garment, tapeDoubt),
-          byUsual: false,
-          ifStretch: null,
-        },
-        settings.value,
-        null,
-      )
-    : { headline: words.verdict.words[sign], detail: words.verdict.placedAll }
+  const { lay } = answer ?? outcome.answer
+  const sign = signOf(lay, garment, settings.value.tapeDoubt)
+  const spare = words.verdict.fitsShort(writeSmall(lay.spare ?? 0, settings.value))
   return (
     <div class={`verdict verdict-${sign}`}>
       <div class="verdict-line" role="status">
         <Icon name={SIGN_ICONS[sign]} size={32} />
         <div class="grow">
-          <p class="verdict-headline">{headline}</p>
-          {detail && <p class="verdict-detail">{detail}</p>}
+          <p class="verdict-headline">{words.verdict.words[sign]}</p>
+          <p class="verdict-detail">{answer ? spare : words.verdict.placedAll}</p>
         </div>
       </div>
     </div>

@@ -31,7 +31,8 @@ export function VerdictScreen() {
       {verdict.state === 'answered' && pattern.value && (
         <LaySection answer={verdict.answer} pattern={pattern.value} />
       )}
-      <Help onTaken={() => sentence.current?.focus()} />
+      {/* Once the sheet is gone, which gives the focus back to a row that may be gone too. */}
+      <Help onTaken={() => requestAnimationFrame(() => sentence.current?.focus())} />
       {pattern.value && <SizeTable pattern={pattern.value} />}
       {verdict.state === 'answered' && pattern.value && (
         <ShareButton title={makingWords()} answer={verdict.answer} pattern={pattern.value} />

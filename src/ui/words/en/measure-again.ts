@@ -7,6 +7,6 @@ export const measureAgain = {
   none: 'It hangs on no single measure, but on all of them a little.',
   lost: (by: string) => `With ${by} less it cannot be cut.`,
   notFound: (by: string) => `With ${by} less no way was found.`,
-  scant: (by: string) => `With ${by} less, half of what is to spare is gone.`,
+  scant: (by: string) => `With ${by} less, little is left to spare.`,
   saved: (by: string) => `With ${by} more it fits.`,
 } as const

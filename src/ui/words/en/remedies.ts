@@ -14,7 +14,7 @@ export const remedies = {
   stop: 'Stop looking',
   again: 'Look again',
   inVain: (count: number) => `Tried in vain: ${count}`,
-  used: (what: string) => `Changed: ${what}.`,
+  taken: 'The check is changed.',
   both: (first: string, second: string) =>
     `${first}, and ${second.charAt(0).toLowerCase()}${second.slice(1)}`,
   asItIs: 'Leave all as it is',
@@ -28,7 +28,7 @@ export const remedies = {
     `Let ${pieces} lie up to ${to}° off the grain instead of ${from}°`,
   tiltCost: 'Hangs and stretches a little askew.',
   quarterTurn: (pieces: string) => `Lay ${pieces} crosswise`,
-  quarterTurnCost: 'The cloth stretches enough that way too, but it hangs differently.',
+  quarterTurnCost: 'The cloth gives enough that way too, but hangs differently; stripes will run across.',
   narrowerSeams: (from: string, to: string) => `Sew the seams ${to} wide instead of ${from}`,
   narrowerSeamsCost: 'Nothing to let out later. Cloth that frays needs its edges neatened.',
   narrowerHem: (from: string, to: string) => `Turn the hems up ${to} instead of ${from}`,
