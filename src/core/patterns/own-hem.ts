@@ -1,5 +1,6 @@
 import type { Point, Polygon } from '../geometry/types.ts'
 import { withAllowances } from './allowance.ts'
+import { startsStraightHem } from './hem-edges.ts'
 import type { OutlinePoint, PieceShape } from './pattern.ts'
 import { seamRing } from './unfold.ts'
 
@@ -22,7 +23,7 @@ export function ownHem(shape: PieceShape): OwnHem | null {
   if (shape.form !== 'outline') return null
   const ring = seamRing(shape)
   const edges = ring.map((point, k) => ({ point, to: (ring[(k + 1) % ring.length] as OutlinePoint).at }))
-  const hems = edges.filter(({ point }) => point.use === 'hem' && !point.curve)
+  const hems = edges.filter(({ point }) => startsStraightHem(point))
   const longest = hems.reduce<(typeof hems)[number] | null>(
     (best, edge) => (best && length(best.point.at, best.to) >= length(edge.point.at, edge.to) ? best : edge),
     null,
@@ -45,9 +46,7 @@ export function ownHem(shape: PieceShape): OwnHem | null {
 /** How deep the allowance is that its own hem saves; 0 if it can have none. */
 export function hemSaved(shape: PieceShape): number {
   if (shape.form !== 'outline' || !ownHem(shape)) return 0
-  return Math.max(
-    ...shape.points.map(({ use, curve, allowance }) => (use === 'hem' && !curve ? allowance : 0)),
-  )
+  return Math.max(...shape.points.map((point) => (startsStraightHem(point) ? point.allowance : 0)))
 }
 
 function length(a: Point, b: Point): number {

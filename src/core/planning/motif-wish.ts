@@ -2,10 +2,7 @@ import type { Mm } from '../base/units.ts'
 import { polygonBox } from '../geometry/polygon.ts'
 import type { Polygon } from '../geometry/types.ts'
 import type { ShownMotif } from './lay-problem.ts'
-
-/** Where on a piece a print shall show: along its middle from side to side, or wherever there is room for it. */
-export const MOTIF_PLACES = ['anywhere', 'upper', 'middle', 'lower'] as const
-export type MotifPlace = (typeof MOTIF_PLACES)[number]
+import type { MotifPlace } from './motif-places.ts'
 
 /** A print of the garment that one piece of the pattern shall show. */
 export interface MotifWish {

@@ -76,7 +76,9 @@ function sitText(
   return `“${name}” is to sit on a finished edge, and on none of them is there room for it.`
 }
 
-function showsText(name: string, { within = 0, nearest }: Figures, writeLength: WriteLength): string {
+function showsText(name: string, { within = 0, nearest, edge }: Figures, writeLength: WriteLength): string {
+  if (edge !== undefined)
+    return `“${name}” has no place where it sits on a finished edge and shows all of the print as it should.`
   if (nearest === undefined || nearest <= within)
     return `“${name}” has no place where it shows all of the print as it should.`
   return `“${name}” shows the print no nearer than ${writeLength(nearest)} to its place, and ${writeLength(within)} is the most it may be off.`

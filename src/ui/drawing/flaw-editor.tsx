@@ -17,6 +17,8 @@ interface FlawEditorProps {
   /** Areas lost with the garment itself. */
   readonly builtIn: readonly Polygon[]
   readonly flaws: readonly MarkedFlaw[]
+  /** A print to keep, framed by a box; null: none on this panel. */
+  readonly print: Mark | null
   readonly chosen: string | null
   readonly form: FlawForm
   readonly label: string
@@ -25,6 +27,9 @@ interface FlawEditorProps {
   readonly onChoose: (id: string) => void
   readonly onShape: (id: string, shape: MarkedFlaw['shape']) => void
 }
+
+/** What can be dragged and sized. */
+type Mark = Pick<MarkedFlaw, 'id' | 'shape'>
 
 type Drag = {
   readonly id: string
@@ -38,7 +43,7 @@ type Drag = {
  * line form a stroke of the finger is the line. The list below it does the same by keyboard.
  */
 export function FlawEditor(props: FlawEditorProps) {
-  const { outline, builtIn, flaws, chosen, form } = props
+  const { outline, builtIn, flaws, print, chosen, form } = props
   const svg = useRef<SVGSVGElement>(null)
   const drag = useRef<Drag | null>(null)
   const stroke = useSignal<readonly Point[]>([])
@@ -47,7 +52,7 @@ export function FlawEditor(props: FlawEditorProps) {
   const size = Math.max(box.maxX - box.minX, box.maxY - box.minY)
   const line = useComputed(() => openPath(stroke.value))
 
-  const grip = (flaw: MarkedFlaw, kind: Drag['grip']) => (event: PointerEvent) => {
+  const grip = (flaw: Mark, kind: Drag['grip']) => (event: PointerEvent) => {
     event.stopPropagation()
     svg.current?.setPointerCapture(event.pointerId)
     drag.current = { id: flaw.id, grip: kind, at: pointIn(svg.current, event), shape: flaw.shape }
@@ -119,6 +124,17 @@ export function FlawEditor(props: FlawEditorProps) {
           onHandle={grip(flaw, 'handle')}
         />
       ))}
+      {print && (
+        <FlawMark
+          flaw={print}
+          isPrint
+          chosen={print.id === chosen}
+          hatch={hatch}
+          reach={size * 0.075}
+          onBody={grip(print, 'body')}
+          onHandle={grip(print, 'handle')}
+        />
+      )}
       <path class="tape tape-active" d={line} />
     </svg>
   )

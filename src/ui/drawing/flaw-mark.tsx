@@ -4,7 +4,9 @@ import { handleOf } from '../state/flaws.ts'
 import { closedPath } from './paths.ts'
 
 interface FlawMarkProps {
-  readonly flaw: MarkedFlaw
+  readonly flaw: Pick<MarkedFlaw, 'shape'>
+  /** A frame round a print to keep: nothing is hatched out. */
+  readonly isPrint?: boolean
   readonly chosen: boolean
   readonly hatch: string
   /** A finger's reach in the drawing, mm: small marks can be caught all the same. */
@@ -13,8 +15,8 @@ interface FlawMarkProps {
   readonly onHandle: (event: PointerEvent) => void
 }
 
-/** One marked flaw, to be dragged by its body and sized by its handle. */
-export function FlawMark({ flaw, chosen, hatch, reach, onBody, onHandle }: FlawMarkProps) {
+/** One marked flaw or framed print, to be dragged by its body and sized by its handle. */
+export function FlawMark({ flaw, isPrint = false, chosen, hatch, reach, onBody, onHandle }: FlawMarkProps) {
   const d = shapeOutlines(flaw.shape).map(closedPath).join('')
   const [edge, y] = handleOf(flaw.shape)
   const x = edge + reach * 0.8
@@ -26,7 +28,11 @@ export function FlawMark({ flaw, chosen, hatch, reach, onBody, onHandle }: FlawM
         style={{ stroke: 'transparent', strokeWidth: 28 }}
         onPointerDown={onBody}
       />
-      <path class="flaw" fill={`url(#${hatch})`} d={d} onPointerDown={onBody} />
+      {isPrint ? (
+        <path class="print" d={d} onPointerDown={onBody} />
+      ) : (
+        <path class="flaw" fill={`url(#${hatch})`} d={d} onPointerDown={onBody} />
+      )}
       {chosen && (
         <g onPointerDown={onHandle}>
           <line class="mark-link" x1={edge} x2={x} y1={-y} y2={-y} />

@@ -4,7 +4,7 @@ import type { PanelView, PlacedPiece } from '../state/lay-view.ts'
 import './drawing.css'
 import { FlawHatch } from './flaw-hatch.tsx'
 import './lay-drawing.css'
-import { boxGrown, boxOf, closedPath, viewBox } from './paths.ts'
+import { boxGrown, boxOf, closedPath, openPath, viewBox } from './paths.ts'
 import { PieceMark } from './piece-mark.tsx'
 
 /** How much of the screen a panel may take, screen dots: beside others, and by itself. */
@@ -37,8 +37,14 @@ export function PanelLay({ panel, scale, nameOf }: PanelLayProps) {
       {panel.flaws.map((area) => (
         <path key={closedPath(area)} class="flaw" fill={`url(#${hatch})`} d={closedPath(area)} />
       ))}
+      {panel.kept.hems.map((line) => (
+        <path key={openPath(line)} class="kept-hem" d={openPath(line)} />
+      ))}
       {panel.pieces.map((piece) => (
         <PieceMark key={`${piece.piece}#${piece.copy}`} piece={piece} scale={scale} names={nameOf(piece)} />
+      ))}
+      {panel.kept.prints.map((print) => (
+        <path key={closedPath(print)} class="print" d={closedPath(print)} />
       ))}
     </svg>
   )

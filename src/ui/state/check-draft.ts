@@ -18,6 +18,7 @@ import {
 } from '../../core/garments/index.ts'
 import type { Polygon } from '../../core/geometry/types.ts'
 import type { Pattern, PatternPiece } from '../../core/patterns/pattern.ts'
+import type { FramedPrint } from './keep-wishes.ts'
 
 /** Screens of the check after the start, in order. */
 export const STEPS = ['measures', 'cloth', 'flaws', 'verdict'] as const
@@ -42,6 +43,9 @@ export interface CheckDraft {
   /** Cloth roles of the pattern that shall not come from this garment. */
   readonly otherRoles: readonly ClothRole[]
   readonly flaws: readonly MarkedFlaw[]
+  /** Ids of the pieces whose hem shall be the garment's own. */
+  readonly ownHem: readonly string[]
+  readonly print: FramedPrint | null
   /** Id of the kept garment that is checked again; null: one that is not kept yet. */
   readonly garment: string | null
   /** Where she was; null: at the start. */
@@ -63,6 +67,8 @@ export const EMPTY_DRAFT: CheckDraft = {
   cloth: { structure: 'unknown', surface: 'plain', pile: 'down', faces: 1, fibres: '', colour: '' },
   otherRoles: [],
   flaws: [],
+  ownHem: [],
+  print: null,
   garment: null,
   step: null,
 }

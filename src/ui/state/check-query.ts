@@ -4,6 +4,7 @@ import type { GarmentKind } from '../../core/garments/kind.ts'
 import type { Pattern } from '../../core/patterns/pattern.ts'
 import type { CheckQuestion } from '../../core/planning/check.ts'
 import { type CheckDraft, garmentOf, goesByUsual, rolesOf, stretchAsked, stretchOf } from './check-draft.ts'
+import { wishesOf } from './keep-wishes.ts'
 import type { Missing } from './verdict.ts'
 
 /** More than any pattern asks for. */
@@ -37,7 +38,8 @@ export function queryOf(
   const garment = garmentOf(draft, kind, told ?? ifStretch)
   if (garment === null) return { ask: false, missing: 'measures' }
   const { version, size } = draft
-  const question = { pattern, version, size, garment, roles: asksOf(draft, pattern), clearance }
+  const roles = asksOf(draft, pattern)
+  const question = { pattern, version, size, garment, roles, clearance, ...wishesOf(draft) }
   const best = { ...garment, cloth: { ...garment.cloth, stretch: ENDLESS } }
   return {
     ask: true,

@@ -2,10 +2,13 @@ import * as z from 'zod/mini'
 import { ok, type Result } from '../../core/base/result.ts'
 import { FLAW_KINDS } from '../../core/garments/garment.ts'
 import { KIND_IDS, LABEL_SIZES } from '../../core/garments/kind.ts'
+import { MOTIF_PLACES } from '../../core/planning/motif-places.ts'
 import { type CheckDraft, EMPTY_DRAFT, STEPS } from './check-draft.ts'
 
 const point = z.tuple([z.number(), z.number()])
 const percent = () => z.catch(z.nullable(z.number().check(z.minimum(0), z.maximum(400))), null)
+
+const box = z.object({ form: z.literal('box'), from: point, to: point })
 
 const flaw = z.object({
   id: z.string(),
@@ -13,9 +16,17 @@ const flaw = z.object({
   kind: z.enum(FLAW_KINDS),
   shape: z.discriminatedUnion('form', [
     z.object({ form: z.literal('round'), centre: point, radius: z.number() }),
-    z.object({ form: z.literal('box'), from: point, to: point }),
+    box,
     z.object({ form: z.literal('line'), points: z.array(point), width: z.number() }),
   ]),
+})
+
+const print = z.object({
+  panel: z.string(),
+  frame: box,
+  piece: z.string(),
+  place: z.enum(MOTIF_PLACES),
+  within: z.number().check(z.nonnegative()),
 })
 
 const { cloth, stretch } = EMPTY_DRAFT
@@ -46,6 +57,8 @@ const gate = z.object({
   ),
   otherRoles: z.catch(z.array(z.string()), []),
   flaws: z.catch(z.array(flaw), []),
+  ownHem: z.catch(z.array(z.string()), []),
+  print: z.catch(z.nullable(print), null),
   garment: z.catch(z.nullable(z.string()), null),
   step: z.catch(z.nullable(z.enum(STEPS)), null),
 })

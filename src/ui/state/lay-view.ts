@@ -1,7 +1,7 @@
 import { polygonMoved, polygonOriented } from '../../core/geometry/index.ts'
 import type { Polygon } from '../../core/geometry/types.ts'
 import type { CheckAnswer } from '../../core/planning/check.ts'
-import type { LayPiece } from '../../core/planning/lay-problem.ts'
+import type { LayPanel, LayPiece } from '../../core/planning/lay-problem.ts'
 
 /** One copy where it lies, in the panel's coordinates with the garment's top up. */
 export interface PlacedPiece {
@@ -16,10 +16,28 @@ export interface PlacedPiece {
   readonly turnedOver: boolean
 }
 
+/** What of a panel is kept as it is. */
+export interface KeptOnPanel {
+  /** Finished edges, as lines of two points. */
+  readonly hems: readonly Polygon[]
+  /** Prints to be seen. */
+  readonly prints: readonly Polygon[]
+}
+
+export const NOTHING_KEPT: KeptOnPanel = { hems: [], prints: [] }
+
+export function keptOn({ outline, finished = [], motifs = [] }: LayPanel): KeptOnPanel {
+  return {
+    hems: finished.map((k) => [outline[k], outline[(k + 1) % outline.length]] as Polygon),
+    prints: motifs.map((motif) => motif.outline),
+  }
+}
+
 export interface PanelView {
   readonly id: string
   readonly outline: Polygon
   readonly flaws: readonly Polygon[]
+  readonly kept: KeptOnPanel
   readonly pieces: readonly PlacedPiece[]
 }
 
@@ -35,12 +53,13 @@ export function layView({ problem, lay, heads }: CheckAnswer): LayView {
   const held = (polygon: Polygon) => polygonOriented(polygon, { turn: up, mirrored: false })
   const pieceOf = (id: string) => problem.pieces.find((piece) => piece.id === id) as LayPiece
   return {
-    panels: problem.panels.map(({ id, outline, flaws }) => ({
-      id,
-      outline: held(outline),
-      flaws: flaws.map(held),
+    panels: problem.panels.map((panel) => ({
+      id: panel.id,
+      outline: held(panel.outline),
+      flaws: panel.flaws.map(held),
+      kept: { hems: keptOn(panel).hems.map(held), prints: keptOn(panel).prints.map(held) },
       pieces: lay.placements
-        .filter(({ panel }) => panel === id)
+        .filter((placement) => placement.panel === panel.id)
         .map(({ piece, copy, turn, mirrored, x, y }) => ({
           piece,
           copy,

@@ -20,7 +20,10 @@ export function changeFor(before: CheckDraft, remedy: Remedy): Partial<CheckDraf
   return Object.fromEntries(keys.filter((key) => after[key] !== before[key]).map((key) => [key, after[key]]))
 }
 
-function changeOf({ flaws, traits, otherRoles }: CheckDraft, step: RemedyStep): Partial<CheckDraft> | null {
+function changeOf(
+  { flaws, ownHem, traits, otherRoles }: CheckDraft,
+  step: RemedyStep,
+): Partial<CheckDraft> | null {
   switch (step.kind) {
     case 'smaller-size':
       return { size: step.size }
@@ -28,6 +31,8 @@ function changeOf({ flaws, traits, otherRoles }: CheckDraft, step: RemedyStep): 
       return { version: step.version }
     case 'unpick':
       return { opening: 'unpicked' }
+    case 'own-hem':
+      return { ownHem: [...ownHem, ...step.pieces] }
     case 'mend-flaw':
       return { flaws: flaws.filter(({ id }) => id !== step.flaw) }
     case 'take-off':

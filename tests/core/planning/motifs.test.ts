@@ -110,6 +110,16 @@ describe('a piece that shows a motif', () => {
     expect(answer(leaning(40)).verdict).toBe('fits')
   })
 
+  it('cannot where it would have to leave the hem for it, and says so', () => {
+    const high = panel(rectangle(400, 500), { finished: [0], motifs: [print(170, 400)] })
+    const lay = answer(layProblem([high], [chest(15, { sit: { edge: 0, must: true } })]))
+    expect(lay).toMatchObject({
+      verdict: 'cannot',
+      reason: { kind: 'shows', figures: { edge: 200, within: 15 } },
+    })
+    expect(lay.reason?.text).toContain('finished edge')
+  })
+
   it('sits on the hem as well', () => {
     const hemmed: Polygon = rectangle(400, 500)
     const lay = answer(

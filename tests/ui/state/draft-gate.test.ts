@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { EMPTY_DRAFT } from '../../../src/ui/state/check-draft.ts'
 import { draftGate } from '../../../src/ui/state/draft-gate.ts'
 import { newFlaw } from '../../../src/ui/state/flaws.ts'
+import { newPrint } from '../../../src/ui/state/keep-wishes.ts'
 import { testDraft } from '../../support/check-draft.ts'
 
 describe('a draft read back', () => {
@@ -13,6 +14,8 @@ describe('a draft read back', () => {
       traits: { 'side-seams': false },
       otherRoles: ['lining'],
       flaws: (['round', 'box', 'line'] as const).map((form) => newFlaw(form, 'front', 'stain', form, [1, 2])),
+      ownHem: ['side'],
+      print: { ...newPrint('front', [100, 200], 'side'), place: 'upper' },
       step: 'flaws',
     })
     expect(draftGate(JSON.parse(JSON.stringify(draft)))).toEqual({ ok: true, value: draft })

@@ -30,6 +30,10 @@ function answer(heads: CheckAnswer['heads']): CheckAnswer {
           surface: 'one-way',
           faces: 1,
           cloth: null,
+          finished: [up === 1 ? 0 : 2],
+          motifs: [
+            { id: 'print', outline: up === 1 ? rectangle(20, 50, 10, 10) : rectangle(-30, -60, 10, 10) },
+          ],
         },
       ],
       pieces: [
@@ -83,6 +87,14 @@ describe.each(['up', 'down'] as const)('a lay with heads %s', (heads) => {
     const [flag] = panel?.pieces ?? []
     expectBox(flag?.outline ?? [], 10, 30)
     expect(flag).toMatchObject({ copy: 1, of: 2, turnedOver: true, head: heads === 'up' ? 0 : 180 })
+  })
+
+  it('has its kept hem at the bottom, and its print where it is on the garment', () => {
+    const [panel] = layView(answer(heads)).panels
+    const [hem, print] = [panel?.kept.hems[0] ?? [], panel?.kept.prints[0] ?? []]
+    for (const [, y] of hem) expect(y).toBeCloseTo(0)
+    const { minX, maxX, minY, maxY } = polygonBox(print)
+    expect([minX, maxX, minY, maxY]).toEqual([20, 30, 50, 60].map((value) => expect.closeTo(value)))
   })
 
   it('shows what is left out as the pattern draws it', () => {

@@ -1,4 +1,4 @@
-import type { Mm } from '../../base/units.ts'
+import type { Deg, Mm } from '../../base/units.ts'
 import { ringsIntersection } from '../../geometry/clipper.ts'
 import { polygonMoved } from '../../geometry/transform.ts'
 import type { Rings, Way } from '../../geometry/types.ts'
@@ -7,26 +7,56 @@ import { edgeLength, groundOf, isConfined, sittingWays } from '../engine/confine
 import { flatContains, flatDistance2, flatRings } from '../engine/flat-rings.ts'
 import type { Item, PackingProblem, Region, Seat, Showing } from '../problem.ts'
 import { neededItems } from './area.ts'
-import { holding, placeOfSpot } from './confined-places.ts'
-import { centred, coreOutline, MARGIN, toCentre } from './core-outline.ts'
-import { coreDomain, type Relaxed } from './relaxed.ts'
+import { confinedPlaces, confinedWays, holding, placeOfSpot } from './confined-places.ts'
+import { centred, coreOutline, toCentre } from './core-outline.ts'
+import { coreDomain } from './relaxed.ts'
+import { halves, NARROWEST, waysInParts, waysNoWider } from './turns.ts'
 
 /**
  * Lemma: a copy that must sit on a seat, or show a spot, has a place only where its core has one and the translation
  * is also among those that seat it and show the spot. If those sets do not meet in any region and orientation, one
- * copy alone is too much. Kind `shows` if there is a spot to show, else `sit`.
+ * copy alone is too much. Ranges of turns are cut finer until they are settled. Kind `shows` if there is a spot to
+ * show, else `sit`.
  */
-export function refuteConfined(relaxed: Relaxed): Refutation | null {
-  const { problem } = relaxed
-  const index = neededItems(problem).find(
-    (i) => isConfined(problem.items[i] as Item) && !problem.regions.some((_, r) => relaxed.mayLieIn(i, r)),
-  )
+export function refuteConfined(problem: PackingProblem): Refutation | null {
+  const index = neededItems(problem).find((i) => {
+    const item = problem.items[i] as Item
+    return isConfined(item) && hasNoPlace(item, problem.regions)
+  })
   if (index === undefined) return null
-  const { shows, sits } = problem.items[index] as Item
-  const figures = shows
-    ? showingFigures(problem, problem.items[index] as Item, shows)
-    : seatFigures(problem, problem.items[index] as Item, sits as number)
-  return { kind: shows ? 'shows' : 'sit', items: [index], figures }
+  const item = problem.items[index] as Item
+  const seated = item.sits === undefined ? {} : seatFigures(problem, item, item.sits)
+  const shown = item.shows ? showingFigures(problem, item, item.shows) : {}
+  return { kind: item.shows ? 'shows' : 'sit', items: [index], figures: { ...seated, ...shown } }
+}
+
+/** More ranges of turns than this are not looked at: some tenths of a second. */
+const MOST_WAYS = 300
+
+/** True if it is proved that the item has no place; ends at the first turn that has one for all that is known. */
+function hasNoPlace(item: Item, regions: readonly Region[]): boolean {
+  let looked = 0
+  for (const [r, region] of regions.entries()) {
+    const open = [...waysInParts(confinedWays(item, region, item.ways[r] ?? []))]
+    for (let way = open.pop(); way !== undefined; way = open.pop()) {
+      if (++looked > MOST_WAYS || mayLie(item, region, { ...way, tilt: 0 })) return false
+      if (way.tilt === 0 || !mayLie(item, region, way)) continue
+      if (way.tilt < NARROWEST) return false
+      open.push(...halves(way))
+    }
+  }
+  return true
+}
+
+/** False if it is proved that the item has no place in the region in any of these orientations. */
+function mayLie(item: Item, region: Region, way: Way): boolean {
+  const outline = centred(item.outline)
+  const core = coreOutline(outline, way)
+  if (!core) return true
+  let places: Rings = coreDomain(groundOf(item, region), core)
+  for (const set of confinedPlaces(item, region, way, outline, toCentre(item.outline)))
+    places = places.length === 0 || set.length === 0 ? [] : ringsIntersection(places, set)
+  return places.length > 0
 }
 
 /** Length of the edge; how many seats there are where the item may lie, how many of them run its way, and the longest of these. */
@@ -49,19 +79,21 @@ function seatLength({ from, to }: Seat): Mm {
   return Math.hypot(to[0] - from[0], to[1] - from[1])
 }
 
-/** How near the spot must be, and the least distance that is left where the item has room and holds all of the spot. */
+/** How near the spot must be, and no less than what distance is left where the item has room and holds all of the spot. */
 function showingFigures({ regions }: PackingProblem, item: Item, shows: Showing): Record<string, number> {
   const { within } = shows
-  const distances: number[] = []
-  for (const [r, region] of regions.entries())
-    for (const way of item.ways[r] ?? []) {
-      const near = way.tilt === 0 ? leastDistance(item, shows, groundOf(item, region), way) : null
-      if (near === null) return { within }
-      distances.push(near)
-    }
-  const nearest = Math.min(...distances)
-  return Number.isFinite(nearest) ? { within, nearest } : { within }
+  const lies = regions.flatMap((region, r) =>
+    waysNoWider(waysInParts(item.ways[r] ?? []), FINE_TILT).map((way) => ({ region, way })),
+  )
+  if (lies.length > MOST_LIES) return { within }
+  const distances = lies.map(({ region, way }) => leastDistance(item, shows, groundOf(item, region), way))
+  const nearest = distances.includes(null) ? 0 : Math.min(...(distances as Mm[]))
+  return Number.isFinite(nearest) && nearest > within ? { within, nearest } : { within }
 }
+
+/** A distance is worked out for ranges of turns no wider than this, and for no more of them than this. */
+const FINE_TILT: Deg = 1.25
+const MOST_LIES = 100
 
 /** A lower bound; infinite where there is no place at all, null if nothing can be said. */
 function leastDistance(item: Item, shows: Showing, region: Region, way: Way): Mm | null {
@@ -71,7 +103,8 @@ function leastDistance(item: Item, shows: Showing, region: Region, way: Way): Mm
   if (!core || held.length === 0) return null
   const places: Rings = ringsIntersection(coreDomain(region, core), held[0] as Rings)
   if (places.length === 0) return Number.POSITIVE_INFINITY
-  const { centre } = placeOfSpot(shows, way, toCentre(item.outline))
+  const { centre, radius } = placeOfSpot(shows, way, toCentre(item.outline))
   const flat = flatRings(places.map((ring) => polygonMoved(ring, -centre[0], -centre[1])))
-  return flatContains(flat, 0, 0) ? 0 : Math.max(0, Math.sqrt(flatDistance2(flat, 0, 0)) - MARGIN)
+  const distance = flatContains(flat, 0, 0) ? 0 : Math.sqrt(flatDistance2(flat, 0, 0))
+  return Math.max(0, distance - (radius - shows.within))
 }

@@ -16,10 +16,10 @@ const EARLY_TILT = 7.5
 
 /** The proofs that take milliseconds, the plainest first. null: nothing is proved. */
 export function refuteEarly(problem: PackingProblem): Refutation | null {
-  const plain = refuteByArea(problem) ?? refuteAlone(problem)
+  const plain = refuteByArea(problem) ?? refuteAlone(problem) ?? refuteConfined(problem)
   if (plain) return plain
   const relaxed = new Relaxed(problem, EARLY_TILT)
-  return refuteConfined(relaxed) ?? refuteByReach(relaxed) ?? refuteTogether(relaxed)
+  return refuteByReach(relaxed) ?? refuteTogether(relaxed)
 }
 
 /**

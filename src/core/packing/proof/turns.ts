@@ -20,7 +20,8 @@ export function waysNoWider(ways: readonly Way[], tilt: Deg): readonly Way[] {
   return ways.flatMap((way) => (way.tilt <= tilt ? [way] : waysNoWider(halves(way), tilt)))
 }
 
-function halves({ turn, tilt, mirrored }: Way): readonly [Way, Way] {
+/** The two halves of a way. */
+export function halves({ turn, tilt, mirrored }: Way): readonly [Way, Way] {
   const half = tilt / 2
   return [
     { turn: turn - half, tilt: half, mirrored },
@@ -29,7 +30,7 @@ function halves({ turn, tilt, mirrored }: Way): readonly [Way, Way] {
 }
 
 /** Narrower than this no range of turns is cut. */
-const NARROWEST: Deg = 0.02
+export const NARROWEST: Deg = 0.02
 
 /**
  * True if `holds` is proved of every orientation in `ways`: of a core of each of some ranges that cover them.

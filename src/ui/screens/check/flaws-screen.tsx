@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals'
 import { Redirect } from 'wouter-preact'
 import { FLAW_KINDS, type FlawKind, type FlawShape, type PanelShape } from '../../../core/garments/index.ts'
-import { panelsOf } from '../../../core/garments/panels-of.ts'
+import { panelsKeepingHems, panelsOf } from '../../../core/garments/panels-of.ts'
 import type { Point } from '../../../core/geometry/types.ts'
 import { FlawEditor } from '../../drawing/flaw-editor.tsx'
 import { boxOf } from '../../drawing/paths.ts'
@@ -11,10 +11,12 @@ import { Picker } from '../../parts/picker.tsx'
 import { garmentToDraw } from '../../state/check-draft.ts'
 import { draft, kind, tell } from '../../state/check-state.ts'
 import { type FlawForm, newFlaw } from '../../state/flaws.ts'
+import { PRINT } from '../../state/keep-wishes.ts'
 import { newId } from '../../state/new-id.ts'
 import { words } from '../../words/words.ts'
 import { FlawList } from './flaw-list.tsx'
 import './flaws-screen.css'
+import { KeepSection } from './keep-section.tsx'
 import { PanelChoice } from './panel-choice.tsx'
 import { StepFrame } from './step-frame.tsx'
 
@@ -25,11 +27,13 @@ export function FlawsScreen() {
   const panelId = useSignal<string | null>(null)
   const chosen = useSignal<string | null>(null)
   if (!kind.value) return <Redirect to="/" />
-  const panels = panelsOf(garmentToDraw(draft.value, kind.value))
+  const opened = draft.value.ownHem.length > 0 ? panelsKeepingHems : panelsOf
+  const panels: readonly PanelShape[] = opened(garmentToDraw(draft.value, kind.value))
   const panel = panels.find(({ id }) => id === panelId.value) ?? panels[0]
   const choose = (id: string | null) => {
     chosen.value = id
-    const on = draft.value.flaws.find((flaw) => flaw.id === id)?.panel
+    const { flaws, print } = draft.value
+    const on = id === PRINT ? print?.panel : flaws.find((flaw) => flaw.id === id)?.panel
     if (on) panelId.value = on
   }
   return (
@@ -46,6 +50,7 @@ export function FlawsScreen() {
           )}
           <Marking key={panel.id} panel={panel} chosen={chosen.value} onChoose={choose} />
           <FlawList panels={panels} chosen={chosen.value} onChoose={choose} />
+          <KeepSection panels={panels} panel={panel} chosen={chosen.value} onChoose={choose} />
         </>
       ) : (
         <p>{words.flaws.noPanels}</p>
@@ -63,11 +68,15 @@ interface MarkingProps {
 function Marking({ panel, chosen, onChoose }: MarkingProps) {
   const form = useSignal<FlawForm>('round')
   const next = useSignal<FlawKind>('hole')
-  const { flaws } = draft.value
+  const { flaws, print } = draft.value
   const add = (at: Point, shape?: FlawShape) => {
     const flaw = newFlaw(newId(), panel.id, next.value, form.value, at)
     tell({ flaws: [...draft.value.flaws, shape ? { ...flaw, shape } : flaw] })
     onChoose(flaw.id)
+  }
+  const reshape = (id: string, shape: FlawShape) => {
+    if (id === PRINT && print && shape.form === 'box') tell({ print: { ...print, frame: shape } })
+    else tell({ flaws: draft.value.flaws.map((flaw) => (flaw.id === id ? { ...flaw, shape } : flaw)) })
   }
   const name = words.garments.panels[panel.id] ?? panel.id
   const { minX, minY, maxX, maxY } = boxOf([panel.outline])
@@ -85,9 +94,8 @@ function Marking({ panel, chosen, onChoose }: MarkingProps) {
           onAdd={(at) => add(at)}
           onDraw={(shape) => add([0, 0], shape)}
           onChoose={onChoose}
-          onShape={(id, shape) =>
-            tell({ flaws: draft.value.flaws.map((flaw) => (flaw.id === id ? { ...flaw, shape } : flaw)) })
-          }
+          print={print?.panel === panel.id ? { id: PRINT, shape: print.frame } : null}
+          onShape={reshape}
         />
       </div>
       <Choice

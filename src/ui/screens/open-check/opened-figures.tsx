@@ -1,5 +1,6 @@
 import type { LayPiece, LayProblem } from '../../../core/planning/lay-problem.ts'
 import { BESIDE, LoosePiece, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
+import { keptOn } from '../../state/lay-view.ts'
 import { writeNumber } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import './open-check.css'
@@ -27,10 +28,14 @@ export function OpenedFigures({ problem, withPanels }: OpenedFiguresProps) {
         <section class="stack" aria-labelledby="opened-panels">
           <h2 id="opened-panels">{words.sharing.panels}</h2>
           <ul class="lay">
-            {panels.map(({ id, outline, flaws }) => (
-              <li key={id} class="piece-figure">
-                <PanelLay panel={{ id, outline, flaws, pieces: [] }} scale={panelScale} nameOf={() => []} />
-                {words.garments.panels[id] ?? id}
+            {panels.map((panel) => (
+              <li key={panel.id} class="piece-figure">
+                <PanelLay
+                  panel={{ ...panel, kept: keptOn(panel), pieces: [] }}
+                  scale={panelScale}
+                  nameOf={() => []}
+                />
+                {words.garments.panels[panel.id] ?? panel.id}
               </li>
             ))}
           </ul>

@@ -3,7 +3,7 @@ import { flawOutlines, type Garment } from '../../../core/garments/index.ts'
 import { panelsOf } from '../../../core/garments/panels-of.ts'
 import { ALONE, BESIDE, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
 import { boxOf } from '../../drawing/paths.ts'
-import type { PanelView } from '../../state/lay-view.ts'
+import { NOTHING_KEPT, type PanelView } from '../../state/lay-view.ts'
 import { settings } from '../../state/settings-state.ts'
 import { sizeWords } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
@@ -52,6 +52,7 @@ function panelViews(garment: Garment): readonly PanelView[] {
     id,
     outline,
     flaws: flawOutlines(garment, id),
+    kept: NOTHING_KEPT,
     pieces: [],
   }))
 }

@@ -1,4 +1,5 @@
 import type { FlawKind } from '../../../core/garments/garment.ts'
+import type { MotifPlace } from '../../../core/planning/motif-places.ts'
 
 export const flaws = {
   title: 'Anything to avoid?',
@@ -33,6 +34,23 @@ export const flaws = {
   toBottom: 'Ends, up from the bottom',
   drawing: (panel: string) =>
     `${panel}, laid out. Tap to mark a place; drag a mark to move it. The list below does the same with figures.`,
+  keep: 'Anything to keep?',
+  ownHem: 'Use the garment’s own hem for',
+  ownHemHint: 'The piece lies on a hem that is sewn already: no allowance there, nothing to hem.',
+  printHint: 'A print or embroidery that shall show on what you make: frame it, and say on which piece.',
+  addPrint: 'Frame a print to show',
+  printOn: (panel: string) => `Print to show, ${panel}`,
+  removePrint: 'Let the print go',
+  printPiece: 'Shown on',
+  printPieceGone: 'A piece this version has not',
+  printPlace: 'Where on the piece',
+  printPlaces: {
+    anywhere: 'Anywhere',
+    upper: 'In the upper half',
+    middle: 'In the middle',
+    lower: 'In the lower half',
+  } satisfies Record<MotifPlace, string>,
+  printWithin: 'It may be off by',
   noPanels: 'These measures leave no cloth. Look at the measures again.',
   orphaned: 'This part is gone, as the garment is now described. The mark counts for nothing.',
 } as const
