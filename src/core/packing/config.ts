@@ -81,7 +81,7 @@ export const STRIP = {
   /** Rounds without a lower total that end an attempt, and attempts without progress that end a trial. */
   coarse: { rounds: 40, strikes: 1 },
   fine: { rounds: 100, strikes: 3 },
-  /** Share of the time for exploring; the rest compresses the best lay in ever smaller steps. */
+  /** Share of the time for exploring; the rest compresses the best lay, first by the first of these steps. */
   explore: 0.8,
   compressFirst: 0.0005,
   compressLast: 0.00001,
@@ -130,6 +130,9 @@ export const DEPTH_GRID = {
   worthwhile: 400,
 }
 
+/** No-fit polygons held at once; some kilobytes each. */
+export const MOST_NO_FITS = 20_000
+
 /** Constructive lays by best fit. */
 export const BEST_FIT = {
   /** Outlines nearer than this lie against each other, mm: the inset on both sides and rounding. */
@@ -143,6 +146,8 @@ export const BEST_FIT = {
   fill: 0.7,
   /** So many times more lays where items may turn anyhow, which overlap minimisation does badly. */
   anyTurn: 6,
+  /** Shapes known at which no more are made to lie edge to edge: those known by then have to do. */
+  mostShapes: 4000,
   /** Longest edges of each of two items that are tried against each other where they may turn anyhow. */
   edges: 3,
 }

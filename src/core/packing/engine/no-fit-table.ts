@@ -1,7 +1,7 @@
 import type { Mm } from '../../base/units.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Orientation, Point, Polygon, Rings } from '../../geometry/types.ts'
-import { DEPTH_GRID } from '../config.ts'
+import { DEPTH_GRID, MOST_NO_FITS } from '../config.ts'
 import { withClearance } from './clearance.ts'
 import { DepthGrid } from './depth-grid.ts'
 import { type FlatRings, flatDepth, flatRings } from './flat-rings.ts'
@@ -35,6 +35,7 @@ export class NoFitTable {
   private readonly bases = new Map<string, Rings>()
   private readonly rows: (NoFit | undefined)[][] = []
   private readonly grown: Polygon[] = []
+  private held = 0
 
   constructor(
     private readonly table: ShapeTable,
@@ -44,14 +45,21 @@ export class NoFitTable {
 
   /** Translations of `moving` relative to `fixed` at which they overlap or come too near. */
   get(fixed: Shape, moving: Shape): NoFit {
-    this.rows[fixed.id] ??= []
-    const row = this.rows[fixed.id] as (NoFit | undefined)[]
-    const known = row[moving.id]
+    const known = this.rows[fixed.id]?.[moving.id]
     if (known) return known
-    const rings = this.compute(fixed, moving)
-    const made = new NoFit(rings)
-    row[moving.id] = made
+    const made = new NoFit(this.compute(fixed, moving))
+    if (this.held >= MOST_NO_FITS) this.forget()
+    this.held++
+    this.rows[fixed.id] ??= []
+    ;(this.rows[fixed.id] as (NoFit | undefined)[])[moving.id] = made
     return made
+  }
+
+  /** Lets go of all that is known, which can be computed again: a long search with many turns must not fill the memory. */
+  private forget(): void {
+    this.rows.length = 0
+    this.bases.clear()
+    this.held = 0
   }
 
   private compute(fixed: Shape, moving: Shape): Rings {

@@ -44,12 +44,17 @@ export class ShapeTable {
     return id
   }
 
+  /** The outline held that way, if it has been asked for before. */
+  known(outlineId: number, { turn, mirrored }: Orientation): Shape | undefined {
+    return this.shapeIds.get(`${outlineId} ${turnNormalised(turn)} ${mirrored}`)
+  }
+
   /** The outline held that way. */
-  shape(outlineId: number, { turn, mirrored }: Orientation): Shape {
-    const orientation = { turn: turnNormalised(turn), mirrored }
-    const key = `${outlineId} ${orientation.turn} ${mirrored}`
-    const known = this.shapeIds.get(key)
+  shape(outlineId: number, held: Orientation): Shape {
+    const known = this.known(outlineId, held)
     if (known) return known
+    const { mirrored } = held
+    const orientation = { turn: turnNormalised(held.turn), mirrored }
     const oriented = polygonOriented(this.outlines[outlineId] as Polygon, orientation)
     const outline = mirrored ? [...oriented].reverse() : oriented
     const shape: Shape = {
@@ -61,7 +66,7 @@ export class ShapeTable {
       area: polygonArea(outline),
     }
     this.shapes.push(shape)
-    this.shapeIds.set(key, shape)
+    this.shapeIds.set(`${outlineId} ${orientation.turn} ${mirrored}`, shape)
     return shape
   }
 }

@@ -2,6 +2,7 @@ import type { Deadline } from '../../base/deadline.ts'
 import type { Random } from '../../base/random.ts'
 import { polygonCounterClockwise, polygonPerimeter } from '../../geometry/polygon.ts'
 import { BEST_FIT } from '../config.ts'
+import type { Shape } from '../engine/shapes.ts'
 import { Sides } from './contact.ts'
 import { FreeSpace } from './free-space.ts'
 import type { ItemClass } from './item-class.ts'
@@ -40,16 +41,23 @@ export function bestFitLayout(model: Model, random: Random, deadline: Deadline):
     free.take(fit.spot)
     const { option, x, y } = fit.spot
     sides[option.region]?.add(option.shape.outline, x, y, true)
-    for (const [kind, list] of options) list.push(...optionsAgainst(model, kind, option))
+    for (const [kind, list] of options) list.push(...optionsAgainst(model, kind, list, option))
   }
 }
 
-/** Options of items that may turn, to lie edge to edge with one just placed. */
-function optionsAgainst(model: Model, kind: ItemClass, placed: Option): Option[] {
-  return (kind.item.ways[placed.region] ?? []).flatMap((way) =>
+/** Options of items that may turn, to lie edge to edge with one just placed; none that is among `present`. */
+function optionsAgainst(model: Model, kind: ItemClass, present: readonly Option[], placed: Option): Option[] {
+  const { table, domains } = model
+  const region = placed.region
+  const isThere = (shape: Shape) =>
+    present.some((option) => option.region === region && option.shape === shape)
+  return (kind.item.ways[region] ?? []).flatMap((way) =>
     turnsAgainst(way, kind.item.outline, placed.shape.outline).flatMap((turn) => {
-      const shape = model.table.shape(kind.outlineId, { turn, mirrored: way.mirrored })
-      const option = new Option(placed.region, shape, model.domains)
+      const held = { turn, mirrored: way.mirrored }
+      const isFull = table.shapes.length >= BEST_FIT.mostShapes
+      const shape = isFull ? table.known(kind.outlineId, held) : table.shape(kind.outlineId, held)
+      if (!shape || isThere(shape)) return []
+      const option = new Option(region, shape, domains)
       return option.isEmpty ? [] : [option]
     }),
   )
