@@ -149,13 +149,16 @@ class StripSearch {
     return null
   }
 
+  /** From the best lay, by steps that double with success and halve with failure; from the finest to the first again. */
   private compress(deadline: Deadline): void {
-    const total = deadline.left()
+    let shrink = STRIP.compressFirst
     while (!deadline.passed()) {
-      const done = 1 - deadline.left() / total
-      const shrink = STRIP.compressFirst * (STRIP.compressLast / STRIP.compressFirst) ** done
       const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
-      if (separate(lay, STRIP.fine, deadline)) this.accept(lay.model, lay.layout())
+      if (separate(lay, STRIP.fine, deadline)) {
+        this.accept(lay.model, lay.layout())
+        shrink = Math.min(STRIP.shrinkFirst, shrink * STRIP.shrinkGrow)
+      } else if (shrink > STRIP.compressLast) shrink *= STRIP.shrinkCut
+      else shrink = STRIP.compressFirst
     }
   }
 }
