@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { ringsArea, ringsDifference, ringsUnion } from '../../../src/core/geometry/clipper.ts'
-import { convexHull, convexParts, convexSum } from '../../../src/core/geometry/convex.ts'
+import { convexHull, convexSum } from '../../../src/core/geometry/convex.ts'
 import { polygonArea } from '../../../src/core/geometry/index.ts'
 import { minkowskiErosion, minkowskiSum } from '../../../src/core/geometry/minkowski.ts'
 import type { Point } from '../../../src/core/geometry/types.ts'
+import { convexParts } from '../../support/convex-parts.ts'
 import { ringsContain, starPolygon } from '../../support/planar.ts'
 
 describe('Minkowski sum', () => {
