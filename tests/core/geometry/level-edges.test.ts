@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { ringsArea, ringsUnion } from '../../../src/core/geometry/clipper.ts'
-import { convexParts, convexSum } from '../../../src/core/geometry/convex.ts'
+import { convexSum } from '../../../src/core/geometry/convex.ts'
 import { type Point, type Polygon, polygonArea } from '../../../src/core/geometry/index.ts'
 import { minkowskiErosion, minkowskiSum } from '../../../src/core/geometry/minkowski.ts'
 import { withoutSpikes } from '../../../src/core/geometry/spikes.ts'
+import { convexParts } from '../../support/convex-parts.ts'
 
 /** Steps of a staircase: level and upright edges on a coarse grid, so that edges of two of them often run together. */
 const staircase: fc.Arbitrary<Polygon> = fc
