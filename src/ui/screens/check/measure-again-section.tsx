@@ -12,8 +12,14 @@ import { words } from '../../words/words.ts'
 
 const texts = words.measureAgain
 
+interface MeasureAgainProps {
+  readonly asked: AnsweredCheck
+  /** What all of it takes for granted, as it stands before a list. */
+  readonly given: string | null
+}
+
 /** The measures that a scant lay hangs on, or a single one that would bring a lay; each leads to its field. */
-export function MeasureAgain({ asked }: { asked: AnsweredCheck }) {
+export function MeasureAgain({ asked, given }: MeasureAgainProps) {
   useEffect(() => {
     void bindingMeasures.look(asked)
     return bindingMeasures.stop
@@ -27,6 +33,7 @@ export function MeasureAgain({ asked }: { asked: AnsweredCheck }) {
     <section class="stack" aria-labelledby="measure-again-title">
       <h2 id="measure-again-title">{fits ? texts.title : texts.titleNear}</h2>
       {binding.length > 0 && <p class="soft">{fits ? texts.hint : texts.hintNear}</p>}
+      {given && binding.length > 0 && <p class="soft">{given}</p>}
       <ul class="stack">
         {binding.map((outcome) => (
           <li key={outcome.measure}>

@@ -18,7 +18,7 @@ import { SIGN_ICONS } from './verdict-strip.tsx'
 interface RemediesProps {
   readonly asked: AnsweredCheck
   readonly pattern: Pattern
-  /** What all of it takes for granted, as a sentence. */
+  /** What all of it takes for granted, as it stands before a list. */
   readonly given: string | null
   /** She made one of the changes. */
   readonly onTaken: () => void

@@ -54,16 +54,12 @@ function Help({ onTaken }: { onTaken: () => void }) {
   if (verdict.state !== 'answered' || !now.ask || !pattern.value || verdict.sign === 'fits') return null
   const { tapeDoubt } = settings.value
   const asked = { question: now.question, answer: verdict.answer, doubt: tapeDoubt }
+  const given = now.ifStretch && `${ifStretchWords(now.ifStretch)}:`
   return (
     <>
-      {tapeDoubt > 0 && <MeasureAgain asked={asked} />}
+      {tapeDoubt > 0 && <MeasureAgain asked={asked} given={given} />}
       {verdict.sign !== 'doubt' && (
-        <Remedies
-          asked={asked}
-          pattern={pattern.value}
-          given={now.ifStretch && ifStretchWords(now.ifStretch)}
-          onTaken={onTaken}
-        />
+        <Remedies asked={asked} pattern={pattern.value} given={given} onTaken={onTaken} />
       )}
     </>
   )
