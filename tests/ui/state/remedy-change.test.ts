@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type GarmentKind, kindOf, startingMeasures } from '../../../src/core/garments/index.ts'
+import type { PieceShape } from '../../../src/core/patterns/pattern.ts'
 import { remediesFor } from '../../../src/core/planning/remedies/remedies-for.ts'
 import type { Remedy, RemedyKind, RemedyStep } from '../../../src/core/planning/remedies/remedy.ts'
 import type { CheckDraft } from '../../../src/ui/state/check-draft.ts'
@@ -8,14 +9,23 @@ import { changeFor, stepsOf } from '../../../src/ui/state/remedy-change.ts'
 import { testDraft, testPattern } from '../../support/check-draft.ts'
 import { undecided } from '../../support/check-questions.ts'
 
-/** Two sizes, a lining, pieces that may be joined, lean and be sewn more narrowly. */
+/** A square with a hem below and 12 mm all round else. */
+const square = (side: number): PieceShape => ({
+  form: 'outline',
+  onFold: false,
+  points: [
+    { at: [0, 0], allowance: 30, use: 'hem' },
+    { at: [side, 0], allowance: 12 },
+    { at: [side, side], allowance: 12 },
+    { at: [0, side], allowance: 12 },
+  ],
+})
+
+/** Two sizes, a lining, pieces that may be joined, lean, be sewn more narrowly and use a hem of the garment's. */
 const PATTERN = {
   ...testPattern({
     joins: 'across',
-    shapes: {
-      S: { form: 'box', width: 200, height: 200, allowance: 12 },
-      M: { form: 'box', width: 300, height: 300, allowance: 12 },
-    },
+    shapes: { S: square(200), M: square(300) },
   }),
   mostTilt: 5,
   leastAllowance: 6,
@@ -61,6 +71,7 @@ describe('the change that a remedy makes in the check', () => {
       'mend-flaw',
       'other-garment',
       'other-version',
+      'own-hem',
       'smaller-size',
       'take-off',
       'unpick',
