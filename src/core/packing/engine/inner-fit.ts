@@ -14,31 +14,15 @@ const ROUNDING: Mm = 0.001
  * area: as for `noFit`.
  */
 export function innerFit(container: Polygon, item: Polygon): Rings {
-  const outer = flatRings([container])
-  const inner = flatRings([item])
-  if (outer.isBox) return boxErosion(outer, inner)
   const rings = minkowskiErosion(container, item)
   if (rings.length === 0) return rings
+  const outer = flatRings([container])
+  const inner = flatRings([item])
   const staysIn = ([x, y]: Point): boolean =>
     item.every(([px, py]) => within(outer, px + x, py + y)) &&
     !container.some(([px, py]) => wellWithin(inner, px - x, py - y))
   // Where edges all but coincide, rounding can leave slivers and spikes that reach millimetres too far.
   return rings.map((ring) => ring.filter(staysIn)).filter((ring) => ring.length > 2)
-}
-
-/** The erosion of a rectangle, which needs no polygon booleans; empty if it has no area. */
-function boxErosion(container: FlatRings, item: FlatRings): Rings {
-  const [minX, maxX] = [container.minX - item.minX, container.maxX - item.maxX]
-  const [minY, maxY] = [container.minY - item.minY, container.maxY - item.maxY]
-  if (minX >= maxX || minY >= maxY) return []
-  return [
-    [
-      [minX, minY],
-      [maxX, minY],
-      [maxX, maxY],
-      [minX, maxY],
-    ],
-  ]
 }
 
 function within(rings: FlatRings, x: number, y: number): boolean {
