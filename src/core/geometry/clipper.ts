@@ -110,18 +110,6 @@ export function ringsOffset(rings: Rings, distance: Mm, corner: Corner, flatness
   ).map(fromGrid)
 }
 
-/** A stroke of the given width along an open line, with round ends and corners. */
-export function strokeRings(line: readonly Point[], width: Mm, flatness: Mm = 0.5): Rings {
-  return inflatePaths(
-    [toGrid(line)],
-    (width / 2) * GRID_PER_MM,
-    JoinType.Round,
-    EndType.Round,
-    2,
-    flatness * GRID_PER_MM,
-  ).map(fromGrid)
-}
-
 /** Area covered, mm²: holes wind the other way and so count less. */
 export function ringsArea(rings: Rings): number {
   return rings.reduce((sum, ring) => sum + polygonArea(ring), 0)

@@ -1,4 +1,4 @@
-import { computed, effect, signal } from '@preact/signals'
+import { computed, signal } from '@preact/signals'
 import { kindOf } from '../../core/garments/index.ts'
 import type { GarmentKind } from '../../core/garments/kind.ts'
 import { type CheckDraft, EMPTY_DRAFT, nextGarment } from './check-draft.ts'
@@ -43,9 +43,4 @@ export function bringBack(): void {
   if (leftDraft.value === null) return
   draft.value = leftDraft.value
   leftDraft.value = null
-}
-
-/** Calls `store` with the draft now and at every change, one after another. Returns what ends it. */
-export function onDraftChange(store: (draft: CheckDraft) => void): () => void {
-  return effect(() => store(draft.value))
 }

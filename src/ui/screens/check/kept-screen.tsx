@@ -1,14 +1,12 @@
 import { Redirect } from 'wouter-preact'
 import { ButtonLink } from '../../parts/button.tsx'
+import { GarmentNotes } from '../../parts/garment-notes.tsx'
 import { Cautions } from '../../parts/notice.tsx'
-import { NumberField } from '../../parts/number-field.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { addToKept, kept } from '../../state/keep.ts'
 import { words } from '../../words/words.ts'
-
-const MOST_PRICE = 100_000
 
 /** After keeping: what she may add, none of it asked for. */
 export function KeptScreen() {
@@ -32,22 +30,12 @@ export function KeptScreen() {
         value={garment.name}
         onValue={(name) => addToKept({ name })}
       />
-      <NumberField
-        id="kept-price"
-        label={words.check.price}
-        value={garment.price}
-        unit=""
-        least={0}
-        most={MOST_PRICE}
-        step={1}
-        onValue={(price) => addToKept({ price })}
-      />
-      <TextField
-        id="kept-note"
-        label={words.check.note}
-        lines={3}
-        value={garment.note}
-        onValue={(note) => addToKept({ note })}
+      <GarmentNotes
+        id="kept"
+        price={garment.price}
+        note={garment.note}
+        onPrice={(price) => addToKept({ price })}
+        onNote={(note) => addToKept({ note })}
       />
       <Tick
         label={words.check.washed}

@@ -3,8 +3,8 @@ import { useLocation, useParams } from 'wouter-preact'
 import { type Garment, kindOf } from '../../../core/garments/index.ts'
 import { GarmentDrawing } from '../../drawing/garment-drawing.tsx'
 import { Button, ButtonLink } from '../../parts/button.tsx'
+import { GarmentNotes } from '../../parts/garment-notes.tsx'
 import { Cautions } from '../../parts/notice.tsx'
-import { NumberField } from '../../parts/number-field.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
@@ -17,8 +17,6 @@ import { clothWords } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
 import { PanelFigures } from './panel-figures.tsx'
 import './stash.css'
-
-const MOST_PRICE = 100_000
 
 /** One kept garment: what it is, what it opens into, what she noted, and the way to check it again. */
 export function GarmentScreen() {
@@ -117,22 +115,12 @@ function Noted({ garment }: { garment: Garment }) {
         value={cloth.fibres}
         onValue={(fibres) => set({ cloth: { ...cloth, fibres } })}
       />
-      <NumberField
-        id="garment-price"
-        label={words.check.price}
-        value={garment.price}
-        unit=""
-        least={0}
-        most={MOST_PRICE}
-        step={1}
-        onValue={(price) => set({ price })}
-      />
-      <TextField
-        id="garment-note"
-        label={words.check.note}
-        lines={3}
-        value={garment.note}
-        onValue={(note) => set({ note })}
+      <GarmentNotes
+        id="garment"
+        price={garment.price}
+        note={garment.note}
+        onPrice={(price) => set({ price })}
+        onNote={(note) => set({ note })}
       />
     </section>
   )
