@@ -72,6 +72,6 @@ describe('a tab with a newer app', () => {
     const onBlocked = vi.fn(() => stubborn.close())
     const young = await testStore({ name, onBlocked, upgrades: [() => {}, ...UPGRADES] })
     expect(onBlocked).toHaveBeenCalledOnce()
-    expect(young.database.version).toBe(2)
+    expect(young.database.version).toBe(UPGRADES.length + 1)
   })
 })

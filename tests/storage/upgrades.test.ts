@@ -18,7 +18,20 @@ describe('a first opening', () => {
   it('makes the stores of the newest version', async () => {
     const { database } = await testStore()
     expect(database.version).toBe(UPGRADES.length)
-    expect([...database.objectStoreNames]).toEqual(['drafts', 'garments', 'patterns', 'settings'])
+    expect([...database.objectStoreNames]).toEqual([
+      'cuts',
+      'drafts',
+      'garments',
+      'notions',
+      'offcuts',
+      'patterns',
+      'photos',
+      'pictures',
+      'projects',
+      'removed',
+      'reservations',
+      'settings',
+    ])
   })
 })
 

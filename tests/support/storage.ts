@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto'
 import { onTestFinished } from 'vitest'
 import { failed, ok } from '../../src/core/base/result.ts'
-import type { Garment } from '../../src/core/garments/garment.ts'
+import { type Garment, NOT_YET_OWNED } from '../../src/core/garments/garment.ts'
 import type { Pattern } from '../../src/core/patterns/pattern.ts'
 import { closeStore, openStore, type Store, type StoreOptions } from '../../src/storage/open-store.ts'
 
@@ -58,9 +58,9 @@ export function testGarment(change: Partial<Garment> = {}): Garment {
     },
     role: null,
     flaws: [],
+    ...NOT_YET_OWNED,
     price: 3,
     washed: true,
-    note: '',
     ...change,
   }
 }

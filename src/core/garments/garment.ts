@@ -52,4 +52,26 @@ export interface Garment {
   readonly price: number | null
   readonly washed: boolean
   readonly note: string
+  /** Weight of the cloth; null: unknown. */
+  readonly gramsPerSquareMetre: number | null
+  /** Where it lies, in her own words. */
+  readonly place: string
+  /** Ids, the one to show first. */
+  readonly photos: readonly string[]
+  /** Day of buying, as 2026-11-25; null: unknown. */
+  readonly boughtOn: string | null
+  /** Off the shelf: nothing of it is left to cut. */
+  readonly usedUp: boolean
 }
+
+/** What is known of a garment nobody owns yet. */
+export const NOT_YET_OWNED = {
+  price: null,
+  washed: false,
+  note: '',
+  gramsPerSquareMetre: null,
+  place: '',
+  photos: [],
+  boughtOn: null,
+  usedUp: false,
+} as const satisfies Partial<Garment>

@@ -5,7 +5,7 @@
 export { isQuestion, type MeasureFault, measureFaults, outlineFaults } from './faults.ts'
 export { flawOutlines, orphanedFlaws, shapeOutlines } from './flaws.ts'
 export type { Cloth, FlawKind, FlawShape, Garment, MarkedFlaw } from './garment.ts'
-export { FLAW_KINDS } from './garment.ts'
+export { FLAW_KINDS, NOT_YET_OWNED } from './garment.ts'
 export type * from './kind.ts'
 export { KIND_IDS, LABEL_SIZES } from './kind.ts'
 export { kindOf } from './kinds.ts'

@@ -1,4 +1,4 @@
-import type { Garment } from './garment.ts'
+import { type Garment, NOT_YET_OWNED } from './garment.ts'
 import type { GarmentKind, KindId, LabelSize, Measures, Traits } from './kind.ts'
 import { kindOf } from './kinds.ts'
 
@@ -38,8 +38,6 @@ export function emptyGarment(kindId: KindId, id: string): Garment {
     },
     role: null,
     flaws: [],
-    price: null,
-    washed: false,
-    note: '',
+    ...NOT_YET_OWNED,
   }
 }

@@ -1,6 +1,7 @@
 import type { ClothRole, Grain, MirrorRule, Stretch } from '../base/terms.ts'
 import type { Deg, Mm } from '../base/units.ts'
 import type { Point } from '../geometry/types.ts'
+import type { NotionNeed } from '../notions/notion.ts'
 
 /** A pattern: pieces in sizes, put together in one or more versions. Shipped and typed-in patterns are the same thing. */
 export interface Pattern {
@@ -20,6 +21,8 @@ export interface Pattern {
   readonly leastHem?: Mm
   /** Most degrees off the grain, likewise, 0 to 10. */
   readonly mostTilt?: Deg
+  /** Elastics, trims and fastenings it takes besides cloth; absent: none. */
+  readonly notions?: readonly NotionNeed[]
   /** Ids of the cautions to show, as in ui/words: `child-cords`, `small-parts`, … */
   readonly cautions: readonly string[]
 }

@@ -46,6 +46,12 @@ export const garmentSchema = z.strictObject({
   price: z.union([z.null(), z.number().check(z.nonnegative(), z.lte(1_000_000))]),
   washed: z.boolean(),
   note: prose,
+  // Not written by older versions of the app.
+  gramsPerSquareMetre: z._default(z.union([z.null(), z.number().check(z.positive(), z.lte(5_000))]), null),
+  place: z._default(name, ''),
+  photos: z._default(z.array(id).check(z.maxLength(20)), []),
+  boughtOn: z._default(z.union([z.null(), z.iso.date()]), null),
+  usedUp: z._default(z.boolean(), false),
 })
 
 /**

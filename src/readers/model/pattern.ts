@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { failed, type Result } from '../../core/base/result.ts'
+import { NOTION_KINDS } from '../../core/notions/notion.ts'
 import { PATTERN_LIMITS } from '../../core/patterns/limits.ts'
 import type { Pattern } from '../../core/patterns/pattern.ts'
 import { patternFaults } from '../../core/patterns/pattern-faults.ts'
@@ -56,6 +57,28 @@ const patternPiece = z.strictObject({
   shapes: z.record(z.string(), pieceShape),
 })
 
+const bySize = z.record(z.string(), length)
+const count = z.number().check(z.nonnegative(), z.lte(1_000), z.multipleOf(1))
+
+const notionNeed = z.strictObject({
+  id,
+  kind: z.enum(NOTION_KINDS),
+  name,
+  width: z.union([z.null(), length]),
+  amount: z.discriminatedUnion('form', [
+    z.strictObject({ form: z.literal('count'), count: z.record(z.string(), count) }),
+    z.strictObject({ form: z.literal('table'), each: count, length: bySize }),
+    z.strictObject({
+      form: z.literal('formula'),
+      each: count,
+      edge: bySize,
+      ratio: z.number().check(z.positive(), z.lte(PATTERN_LIMITS.ratio)),
+      extra: length,
+    }),
+  ]),
+  versions: z.exactOptional(z.array(id)),
+})
+
 /** What a pattern's JSON looks like; `readPattern` also asks whether it makes sense. */
 export const patternSchema = z.strictObject({
   id,
@@ -70,6 +93,7 @@ export const patternSchema = z.strictObject({
   leastAllowance: z.exactOptional(z.number()),
   leastHem: z.exactOptional(z.number()),
   mostTilt: z.exactOptional(z.number()),
+  notions: z.exactOptional(z.array(notionNeed).check(z.maxLength(50))),
   cautions: z.array(id).check(z.maxLength(20)),
 })
 

@@ -11,6 +11,7 @@ import {
   type MeasureSpec,
   type Measures,
   measureFaults,
+  NOT_YET_OWNED,
   type Opening,
   outlineFaults,
   startingMeasures,
@@ -183,8 +184,6 @@ function garmentWith(
     cloth: { ...draft.cloth, stretch },
     role: null,
     flaws: draft.flaws,
-    price: null,
-    washed: false,
-    note: '',
+    ...NOT_YET_OWNED,
   }
 }

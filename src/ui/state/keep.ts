@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals'
-import type { Garment } from '../../core/garments/index.ts'
+import { type Garment, NOT_YET_OWNED } from '../../core/garments/index.ts'
 import { garmentOf } from './check-draft.ts'
 import { beginNext, draft, kind } from './check-state.ts'
 import { keepFromDraft, storeGarment, storeTrouble } from './keeper.ts'
@@ -39,8 +39,10 @@ async function keptBefore(): Promise<Garment | null> {
 }
 
 /** The kept garment with what the check tells of it; what the check does not ask stays. */
-function updated({ id, name, price, washed, note, role }: Garment, checked: Garment): Garment {
-  return { ...checked, id, name, price, washed, note, role }
+function updated(before: Garment, checked: Garment): Garment {
+  const owned = Object.keys(NOT_YET_OWNED) as (keyof typeof NOT_YET_OWNED)[]
+  const { id, name, role } = before
+  return { ...checked, ...Object.fromEntries(owned.map((field) => [field, before[field]])), id, name, role }
 }
 
 /** Adds to the garment just kept, at every change. */
