@@ -1,0 +1,94 @@
+import type { Mm } from '../base/units.ts'
+import { polygonBox, polygonMoved, polygonOriented } from '../geometry/index.ts'
+import type { Point, Polygon } from '../geometry/types.ts'
+import { sampledCurve } from '../patterns/curves.ts'
+import type { OutlinePoint, PieceShape } from '../patterns/pattern.ts'
+import { seamLine } from '../patterns/seam-line.ts'
+import { seamRing } from '../patterns/unfold.ts'
+import type { LaidPiece } from '../stash/reservation.ts'
+
+/** Something to transfer from the pattern onto the cloth before the piece is moved. */
+export interface PieceMark {
+  /**
+   * `grain`: the line that lies along the grain. `centre`: where an unfolded piece would be folded. `hem`, `casing`: where it is
+   * turned, `depth` inside the cut edge. `quarter`: a mark on both long edges of a strip, to share its fullness out evenly.
+   */
+  readonly kind: 'grain' | 'centre' | 'hem' | 'casing' | 'quarter'
+  readonly line: Polygon
+  readonly depth: Mm
+}
+
+/** A grain line this share of the piece long is long enough to lay a ruler to. */
+const GRAIN_SHARE = 0.5
+
+/** The marks of a laid piece, in the panel's coordinates. The shape must be the one it was cut by. */
+export function marksOf(shape: PieceShape, laid: LaidPiece): readonly PieceMark[] {
+  return marksOfShape(shape).map((mark) => ({ ...mark, line: laidLine(mark.line, laid) }))
+}
+
+function laidLine(line: Polygon, { turn, mirrored, x, y }: LaidPiece): Polygon {
+  return polygonMoved(polygonOriented(line, { turn, mirrored }), x, y)
+}
+
+function marksOfShape(shape: PieceShape): readonly PieceMark[] {
+  if (shape.form === 'strip')
+    return quarters(shape.edge * shape.ratio, shape.folded ? 2 * shape.height : shape.height)
+  const grain = grainLine(seamLine(shape))
+  return shape.form === 'outline' ? [grain, ...centreLine(shape), ...turningLines(seamRing(shape))] : [grain]
+}
+
+function grainLine(points: Polygon): PieceMark {
+  const { minX, minY, maxX, maxY } = polygonBox(points)
+  const x = (minX + maxX) / 2
+  const half = ((maxY - minY) * GRAIN_SHARE) / 2
+  const y = (minY + maxY) / 2
+  return {
+    kind: 'grain',
+    line: [
+      [x, y - half],
+      [x, y + half],
+    ],
+    depth: 0,
+  }
+}
+
+function centreLine(shape: Extract<PieceShape, { form: 'outline' }>): readonly PieceMark[] {
+  const [first, last] = [shape.points[0], shape.points.at(-1)]
+  return shape.onFold && first && last ? [{ kind: 'centre', line: [last.at, first.at], depth: 0 }] : []
+}
+
+/** The seam line of every hem and casing is where it is turned; neighbours in one run are one line. */
+function turningLines(ring: readonly OutlinePoint[]): readonly PieceMark[] {
+  const starts = ring.flatMap((point, k) => {
+    const before = ring.at(k - 1) as OutlinePoint
+    const begins = point.use && !(before.use === point.use && before.allowance === point.allowance)
+    return begins ? [k] : []
+  })
+  return starts.map((start) => {
+    const { use, allowance } = ring[start] as OutlinePoint & { use: 'hem' | 'casing' }
+    const line: Point[] = []
+    let k = start
+    while (true) {
+      const point = ring[k % ring.length] as OutlinePoint
+      if (point.use !== use || point.allowance !== allowance) {
+        line.push(point.at)
+        return { kind: use, line, depth: allowance }
+      }
+      const next = ring[(k + 1) % ring.length] as OutlinePoint
+      line.push(...(point.curve ? sampledCurve([point.at, ...point.curve, next.at], 0).points : [point.at]))
+      k++
+    }
+  })
+}
+
+/** Common practice: half and quarters of a strip meet half and quarters of the edge it is sewn to. */
+function quarters(length: Mm, height: Mm): readonly PieceMark[] {
+  return [0.25, 0.5, 0.75].map((share) => ({
+    kind: 'quarter',
+    line: [
+      [length * share, 0],
+      [length * share, height],
+    ],
+    depth: 0,
+  }))
+}

@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest'
+import { cutSheet } from '../../../src/core/cut-sheet/cut-sheet.ts'
+import { marksOf } from '../../../src/core/cut-sheet/marks.ts'
+import { polygonMoved, polygonOriented } from '../../../src/core/geometry/index.ts'
+import type { Polygon } from '../../../src/core/geometry/types.ts'
+import { cutOutline } from '../../../src/core/patterns/cut-outline.ts'
+import type { PieceShape } from '../../../src/core/patterns/index.ts'
+import type { LaidPiece } from '../../../src/core/stash/reservation.ts'
+import { testPattern } from '../../support/storage.ts'
+
+const PANEL: Polygon = [
+  [0, 0],
+  [600, 0],
+  [600, 700],
+  [0, 700],
+]
+
+/** Half a shirt front on the fold at x = 0: hem 20 at the bottom, seams elsewhere. */
+const FRONT: PieceShape = {
+  form: 'outline',
+  onFold: true,
+  points: [
+    { at: [0, 0], allowance: 20, use: 'hem' },
+    { at: [200, 0], allowance: 6 },
+    { at: [200, 300], allowance: 6 },
+    { at: [0, 300], allowance: 0 },
+  ],
+}
+const BAND: PieceShape = {
+  form: 'strip',
+  edge: 400,
+  ratio: 0.8,
+  height: 30,
+  folded: true,
+  endAllowance: 6,
+  sideAllowance: 6,
+}
+
+function laid(piece: string, shape: PieceShape, place: Partial<LaidPiece> = {}): LaidPiece {
+  const at = { copy: 1, panel: 'front', turn: 0, mirrored: false, x: 250, y: 100, ...place }
+  return { piece, ...at, outline: polygonMoved(polygonOriented(cutOutline(shape), at), at.x, at.y) }
+}
+
+const project = {
+  size: 'M',
+  pattern: testPattern({
+    sizes: ['M'],
+    pieces: [
+      ['front', FRONT],
+      ['band', BAND],
+    ].map(([id, shape]) => ({
+      id: id as string,
+      name: id as string,
+      role: 'main',
+      copies: 1,
+      mirror: 'none',
+      grain: 'along',
+      tilt: 0,
+      needs: { across: 0, along: 0 },
+      surface: 'as-panel',
+      optional: false,
+      shapes: { M: shape as PieceShape },
+    })),
+  }),
+}
+
+describe('a cut sheet', () => {
+  it('cuts the large piece first and keeps copies together', () => {
+    const pieces = [
+      laid('band', BAND, { copy: 2, y: 600 }),
+      laid('front', FRONT),
+      laid('band', BAND, { copy: 1, y: 500 }),
+    ]
+    const sheet = cutSheet(PANEL, pieces, project)
+    expect(sheet.pieces.map(({ laid: { piece, copy } }) => `${piece}#${copy}`)).toEqual([
+      'front#1',
+      'band#1',
+      'band#2',
+    ])
+  })
+
+  it('reads a piece’s corners from two edges of the panel', () => {
+    // Cut corners of the front: hem 20 below and 6 beside the seam line, so from (44, 80) to (456, 406).
+    const sheet = cutSheet(PANEL, [laid('front', FRONT)], project)
+    const levels = sheet.pieces[0]?.points?.map(({ from }) => Math.round(from[0]))
+    expect(levels?.sort((a, b) => a - b)).toEqual([80, 406])
+  })
+
+  it('has no marks for a piece the pattern does not know, and none of its lines are lost', () => {
+    const sheet = cutSheet(PANEL, [laid('front, upper part', FRONT)], project)
+    expect(sheet.pieces[0]?.marks).toEqual([])
+    expect(sheet.pieces[0]?.points).not.toBeNull()
+  })
+})
+
+describe('the marks to transfer', () => {
+  it('of a front on the fold are its grain, its centre and the line its hem is turned at', () => {
+    const marks = marksOf(FRONT, laid('front', FRONT))
+    expect(marks.map(({ kind, depth }) => [kind, depth])).toEqual([
+      ['grain', 0],
+      ['centre', 0],
+      ['hem', 20],
+    ])
+    const hem = marks.find(({ kind }) => kind === 'hem')
+    const xs = hem?.line.map(([x]) => x) ?? []
+    expect([Math.min(...xs), Math.max(...xs)]).toEqual([50, 450])
+    expect(hem?.line.every(([, y]) => y === 100)).toBe(true)
+  })
+
+  it('turn with the piece', () => {
+    const centre = (turn: number) =>
+      marksOf(FRONT, laid('front', FRONT, { turn })).find(({ kind }) => kind === 'centre')?.line
+    expect(centre(0)?.map(([x]) => x)).toEqual([250, 250])
+    expect(centre(90)?.map(([, y]) => y)).toEqual([100, 100])
+  })
+
+  it('of a band are half and quarters of its flat length (common practice)', () => {
+    const xs = marksOf(BAND, laid('band', BAND)).map(({ line }) => line[0]?.[0])
+    // 400 × 0.8 = 320 flat, from x = 250 on.
+    expect(xs).toEqual([330, 410, 490])
+  })
+})
