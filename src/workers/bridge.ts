@@ -1,9 +1,12 @@
 import { Desk, type SolverWorker } from './desk.ts'
-import { type Job, takeFirst } from './job.ts'
+import { firstOf, type Job } from './job.ts'
 import type { JobKind, JobRequest, Jobs, SearchLimits } from './protocol.ts'
 
 export interface AskOptions<K extends JobKind> extends SearchLimits {
-  /** Higher goes first; of equals, the one asked first. 0 unless given. */
+  /**
+   * Higher goes first, and where no worker is free it takes that of a lower one, which begins again later and may
+   * tell its progress twice. Of equals, the one asked first goes first. 0 unless given.
+   */
   readonly priority?: number
   /** Called for every outcome of a job that has several; otherwise some ten times a second at most. */
   readonly onProgress?: (progress: Jobs[K]['tells']) => void
@@ -11,23 +14,26 @@ export interface AskOptions<K extends JobKind> extends SearchLimits {
 
 export interface SolversOptions {
   readonly spawn?: () => SolverWorker
-  /** How many workers may live at once. */
+  /** How many workers may live at once: as many as there are cores, within reason, unless given. */
   readonly most?: number
   /** How long an idle worker is kept. */
   readonly idleMs?: number
 }
 
+/** Each worker holds some ten megabytes of shapes, and more of them warm a phone more than they help. */
+const MOST_WORKERS = 4
+
 /** The page's way to the solver: a pool of workers, each started when it is first needed. */
 export class Solvers {
+  readonly most: number
   readonly #spawn: () => SolverWorker
-  readonly #most: number
   readonly #idleMs: number
   readonly #queue: Job[] = []
   readonly #desks = new Set<Desk>()
 
-  constructor({ spawn = spawnSolver, most = 2, idleMs = 30_000 }: SolversOptions = {}) {
+  constructor({ spawn = spawnSolver, most = coresHere(), idleMs = 30_000 }: SolversOptions = {}) {
     this.#spawn = spawn
-    this.#most = most
+    this.most = most
     this.#idleMs = idleMs
   }
 
@@ -40,7 +46,7 @@ export class Solvers {
     signal: AbortSignal,
     kind: K,
     asks: Jobs[K]['asks'],
-    { seed, seconds, priority = 0, onProgress }: AskOptions<K>,
+    { priority = 0, onProgress, ...limits }: AskOptions<K>,
   ): Promise<Jobs[K]['answers']> {
     return new Promise((resolve, reject) => {
       if (signal.aborted) throw signal.reason
@@ -49,7 +55,7 @@ export class Solvers {
       const settled = () => signal.removeEventListener('abort', onAbort)
       const job: Job = {
         // Kind and question belong together by the signature; the union cannot see that, nor can what comes back.
-        request: { kind, asks, limits: { seed, seconds } } as JobRequest,
+        request: { kind, asks, limits } as JobRequest,
         priority,
         onProgress: onProgress as Job['onProgress'],
         resolve: (answer) => {
@@ -76,18 +82,34 @@ export class Solvers {
   }
 
   #handOut(): void {
-    while (this.#queue.length > 0 && this.#hasRoom()) {
-      const job = takeFirst(this.#queue)
+    for (let job = firstOf(this.#queue); job; job = firstOf(this.#queue)) {
+      if (!this.#hasRoom() && !this.#makeRoom(job)) return
+      this.#queue.splice(this.#queue.indexOf(job), 1)
       try {
-        if (job) this.#freeDesk().begin(job)
+        this.#freeDesk().begin(job)
       } catch (error) {
-        job?.reject(error)
+        job.reject(error)
       }
     }
   }
 
   #hasRoom(): boolean {
-    return this.#desks.size < this.#most || [...this.#desks].some(({ job }) => job === null)
+    return this.#desks.size < this.most || [...this.#desks].some(({ job }) => job === null)
+  }
+
+  /** Puts the least urgent job in hand back into the queue, if it is less urgent than this one. Only while all desks are busy. */
+  #makeRoom({ priority }: Job): boolean {
+    const priorityAt = (desk: Desk) => (desk.job as Job).priority
+    const [desk] = [...this.#desks].sort((a, b) => priorityAt(a) - priorityAt(b))
+    if (!desk || priorityAt(desk) >= priority) return false
+    this.#queue.unshift(desk.job as Job)
+    this.#clear(desk)
+    return true
+  }
+
+  #clear(desk: Desk): void {
+    desk.clear()
+    this.#desks.delete(desk)
   }
 
   #freeDesk(): Desk {
@@ -108,9 +130,7 @@ export class Solvers {
     const waiting = this.#queue.indexOf(job)
     if (waiting >= 0) this.#queue.splice(waiting, 1)
     for (const desk of this.#desks) {
-      if (desk.job !== job) continue
-      desk.clear()
-      this.#desks.delete(desk)
+      if (desk.job === job) this.#clear(desk)
     }
     job.reject(reason)
     this.#handOut()
@@ -120,4 +140,9 @@ export class Solvers {
 /** A new solver worker, as the build splits it off. */
 function spawnSolver(): SolverWorker {
   return new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module' })
+}
+
+/** Node of the oldest kind supported has no navigator. */
+function coresHere(): number {
+  return Math.max(1, Math.min(MOST_WORKERS, globalThis.navigator?.hardwareConcurrency ?? 1))
 }

@@ -10,9 +10,8 @@ export interface Job {
   reject(reason: unknown): void
 }
 
-/** Takes out the job of the highest priority, of equals the one that has waited longest; null when none waits. */
-export function takeFirst(queue: Job[]): Job | null {
+/** The job of the highest priority, of equals the one that comes first; null when none waits. */
+export function firstOf(queue: readonly Job[]): Job | null {
   const top = Math.max(...queue.map(({ priority }) => priority))
-  const place = queue.findIndex(({ priority }) => priority === top)
-  return place < 0 ? null : (queue.splice(place, 1)[0] ?? null)
+  return queue.find(({ priority }) => priority === top) ?? null
 }

@@ -2,7 +2,7 @@ import type { Result } from '../core/base/result.ts'
 import type { Mm } from '../core/base/units.ts'
 import type { MeasureOutcome } from '../core/planning/binding-measures.ts'
 import type { CheckAnswer, CheckQuestion, SolveProgress } from '../core/planning/check.ts'
-import type { Lay } from '../core/planning/lay.ts'
+import type { Lay, LayPlacement } from '../core/planning/lay.ts'
 import type { LayProblem } from '../core/planning/lay-problem.ts'
 import type { RemedyOutcome } from '../core/planning/remedies/solve-remedies.ts'
 
@@ -27,10 +27,15 @@ export interface Jobs {
 
 export type JobKind = keyof Jobs
 
-/** How long the search may take, and from which seed: the same seed and time enough give the same answer. */
+/**
+ * How long the search may take, from which seed and from which known lay: the same seed and lay and time enough give
+ * the same answer.
+ */
 export interface SearchLimits {
   readonly seed: number
   readonly seconds: number
+  /** The lay of a similar question, for a check or a lay; other jobs have starts of their own. Absent: none. */
+  readonly warmStart?: readonly LayPlacement[]
 }
 
 /** Page to worker. A worker has one job at a time. */

@@ -10,13 +10,13 @@ import type { AnsweredCheck, JobKind, JobRequest, Jobs, WorkerReply } from './pr
 /** Least time between two reports of progress: a screen shows no more, and each one copies a whole part-lay. */
 const PROGRESS_EVERY_MS = 100
 
-type Control = Pick<SolveControl, 'seed' | 'clock' | 'deadline'>
+type Control = Pick<SolveControl, 'seed' | 'clock' | 'deadline' | 'warmStart'>
 type Tell = (progress: Jobs[JobKind]['tells']) => void
 
 /** Does one job to its end, which is blocking work, and tells its progress and then its answer or failure. */
 export function runJob(request: JobRequest, tell: (reply: WorkerReply) => void, clock: () => number): void {
-  const { seed, seconds } = request.limits
-  const control = { seed, clock, deadline: deadlineAfter(seconds * 1000, clock) }
+  const { seconds, ...start } = request.limits
+  const control = { ...start, clock, deadline: deadlineAfter(seconds * 1000, clock) }
   try {
     const answer = answerTo(request, control, (progress) => tell({ type: 'progress', progress }))
     tell({ type: 'done', answer })

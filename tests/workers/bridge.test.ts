@@ -108,13 +108,36 @@ describe('the pool', () => {
 
 describe('the queue', () => {
   it('keeps the order of asking among equals and lets a higher priority go first', () => {
-    ask('running 1')
-    ask('running 2')
+    ask('running 1', { priority: 1 })
+    ask('running 2', { priority: 1 })
     ask('early')
     ask('late')
     ask('urgent', { priority: 1 })
     for (let i = 0; i < 3; i++) workers[0]?.say(done)
     expect(namesAsked(workers[0])).toEqual(['running 1', 'urgent', 'early', 'late'])
+  })
+
+  it('takes the worker of the least urgent job for a more urgent one, and begins the other again before its equals', async () => {
+    ask('remedies', { priority: 1 })
+    const table = ask('table')
+    ask('table, next')
+    ask('live', { priority: 2 })
+    expect(workers.map(({ ended }) => ended)).toEqual([false, true, false])
+    expect(namesAsked(workers[2])).toEqual(['live'])
+    workers[1]?.say({ type: 'failed', message: 'said too late' })
+    workers[2]?.say(done)
+    workers[2]?.say(done)
+    expect(await table.ended).toEqual({ lay: LAY })
+    expect(namesAsked(workers[2])).toEqual(['live', 'table', 'table, next'])
+  })
+
+  it('takes no worker from an equal, nor while one is free or may still be started', () => {
+    ask('a', { priority: 1 })
+    ask('b', { priority: 2 })
+    ask('c', { priority: 1 })
+    workers[0]?.say(done)
+    expect(workers.map(({ ended }) => ended)).toEqual([false, false])
+    expect(workers.map(namesAsked)).toEqual([['a', 'c'], ['b']])
   })
 })
 
@@ -233,23 +256,19 @@ describe('a job of several outcomes', () => {
     binds: true,
   })
 
-  it('gives each to the caller as it comes, none after its abort, and makes way for the live check', async () => {
+  it('gives each to the caller as it comes, and none after its abort', async () => {
     const stop = new AbortController()
     const heard: string[] = []
     const answer = solvers.ask(stop.signal, 'measures', asks, {
       ...LIMITS,
       onProgress: ({ measure }) => heard.push(measure),
     })
-    ask('running')
-    ask('table')
-    ask('live', { priority: 1 })
     workers[0]?.say({ type: 'progress', progress: outcome('chest') })
     workers[0]?.say({ type: 'progress', progress: outcome('hem-width') })
     stop.abort()
     workers[0]?.say({ type: 'progress', progress: outcome('sleeve-length') })
     await expect(answer).rejects.toMatchObject({ name: 'AbortError' })
     expect(heard).toEqual(['chest', 'hem-width'])
-    expect(namesAsked(workers[2])).toEqual(['live'])
   })
 })
 

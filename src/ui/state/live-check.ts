@@ -1,7 +1,7 @@
 import { computed, effect, signal } from '@preact/signals'
 import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import { roomAsked } from '../../core/planning/doubt.ts'
-import { answerTo, isAbort, knownAnswer, questionKey } from './answers.ts'
+import { answerTo, isAbort, knownAnswer, PRIORITY, questionKey } from './answers.ts'
 import type { CheckQuery } from './check-query.ts'
 import { query } from './check-state.ts'
 import { settings } from './settings-state.ts'
@@ -104,7 +104,8 @@ async function answered(question: CheckQuestion, seconds: number, stop: AbortSig
   const result = await answerTo(question, stop, {
     seed,
     seconds,
-    priority: 1,
+    priority: PRIORITY.live,
+    race: true,
     onProgress: ({ placed, of }) => {
       if (!stop.aborted) run.value = { state: 'running', placed, of }
     },

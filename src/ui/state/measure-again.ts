@@ -4,4 +4,4 @@ import { outcomeSearch } from './outcomes.ts'
 const SECONDS = 8
 
 /** Which measures the answer hangs on, as they are solved. */
-export const bindingMeasures = outcomeSearch('measures', SECONDS)
+export const bindingMeasures = outcomeSearch('measures', SECONDS, ({ measure }) => measure)

@@ -3,8 +3,9 @@ import type { Fault } from '../../core/base/result.ts'
 import type { Lay } from '../../core/planning/lay.ts'
 import type { LayProblem } from '../../core/planning/lay-problem.ts'
 import { readProblem } from '../../readers/problem-file/read-problem.ts'
+import { askRace } from '../../workers/race.ts'
 import { words } from '../words/words.ts'
-import { isAbort, solvers } from './answers.ts'
+import { isAbort, PRIORITY, solvers } from './answers.ts'
 
 /** Larger than any check that this app writes. */
 const MOST_BYTES = 5_000_000
@@ -62,10 +63,10 @@ async function solve(problem: LayProblem, seconds: number): Promise<void> {
   const { signal: stop } = abort
   opened.value = { state: 'running', problem, placed: 0, of: 0 }
   try {
-    const lay = await solvers.ask(stop, 'lay', problem, {
+    const lay = await askRace(solvers, stop, 'lay', problem, {
       seed,
       seconds,
-      priority: 1,
+      priority: PRIORITY.live,
       onProgress: ({ placed, of }) => {
         if (!stop.aborted) opened.value = { state: 'running', problem, placed, of }
       },

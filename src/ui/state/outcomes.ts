@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals'
 import type { AnsweredCheck, Jobs } from '../../workers/protocol.ts'
-import { isAbort, solvers } from './answers.ts'
+import { isAbort, PRIORITY, solvers } from './answers.ts'
 
 type StreamedKind = 'remedies' | 'measures'
 
@@ -20,10 +20,14 @@ export interface OutcomeSearch<T> {
   stop(): void
 }
 
-/** A search in a worker whose outcomes are shown as they come. */
+/**
+ * A search in a worker whose outcomes are shown as they come. One with the same key takes the place of an earlier one:
+ * a search that had to give up its worker begins again.
+ */
 export function outcomeSearch<K extends StreamedKind>(
   kind: K,
   seconds: number,
+  keyOf: (outcome: Jobs[K]['tells']) => number | string,
 ): OutcomeSearch<Jobs[K]['tells']> {
   type Found = Outcomes<Jobs[K]['tells']>
   const outcomes = signal<Found>({ state: 'stopped', asked: null, found: [] })
@@ -42,9 +46,12 @@ export function outcomeSearch<K extends StreamedKind>(
     abort = new AbortController()
     const { signal: stopped } = abort
     change({ state: 'running', asked, found: [] })
-    const onProgress = (outcome: Jobs[K]['tells']) => change({ found: [...outcomes.peek().found, outcome] })
+    const onProgress = (outcome: Jobs[K]['tells']) => {
+      const others = outcomes.peek().found.filter((other) => keyOf(other) !== keyOf(outcome))
+      change({ found: [...others, outcome] })
+    }
     try {
-      await solvers.ask(stopped, kind, asked, { seed: 1, seconds, onProgress })
+      await solvers.ask(stopped, kind, asked, { seed: 1, seconds, priority: PRIORITY.outcomes, onProgress })
       if (!stopped.aborted) change({ state: 'ended' })
     } catch (reason) {
       if (!isAbort(reason)) change({ state: 'failed' })

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/index.ts'
 import type { CheckAnswer } from '../../core/planning/check.ts'
 import type { RemedyOutcome } from '../../core/planning/remedies/solve-remedies.ts'
-import { answerTo, isAbort } from './answers.ts'
+import { answerTo, isAbort, PRIORITY } from './answers.ts'
 import type { CheckDraft } from './check-draft.ts'
 import { queryOf } from './check-query.ts'
 import { draft, kind, pattern, tell } from './check-state.ts'
@@ -16,7 +16,7 @@ const SECONDS = 20
 const ANSWER_SECONDS = 10
 
 /** What would save the check, as it is solved. */
-export const remedies = outcomeSearch('remedies', SECONDS)
+export const remedies = outcomeSearch('remedies', SECONDS, ({ rank }) => rank)
 
 /** Those that fit, the cheapest to her first. */
 export function savingOf(found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
@@ -59,7 +59,7 @@ export const shownRemedy = signal<ShownRemedy | null>(null)
 
 let abort = new AbortController()
 
-/** Shows the lay that was found and solves it again, this time for its spare. */
+/** Shows the lay that was found and solves it again from there, this time for its spare. */
 export async function showRemedy(outcome: RemedyOutcome): Promise<void> {
   hideRemedy()
   abort = new AbortController()
@@ -68,7 +68,12 @@ export async function showRemedy(outcome: RemedyOutcome): Promise<void> {
   const { garment } = question
   shownRemedy.value = { outcome, garment, answer: null }
   try {
-    const again = await answerTo(question, stop, { seed: 1, seconds: ANSWER_SECONDS, priority: 1 })
+    const again = await answerTo(question, stop, {
+      seed: 1,
+      seconds: ANSWER_SECONDS,
+      priority: PRIORITY.live,
+      warmStart: outcome.answer.lay.placements,
+    })
     const found = again.ok && again.value.lay.verdict === 'fits'
     if (!stop.aborted) shownRemedy.value = { outcome, garment, answer: found ? again.value : outcome.answer }
   } catch (reason) {

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals'
 import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import { type TableCell, tableOrder } from '../../core/planning/table-order.ts'
-import { answerTo, isAbort, knownAnswer } from './answers.ts'
+import { answerTo, isAbort, knownAnswer, PRIORITY } from './answers.ts'
 import { queryOf } from './check-query.ts'
 import { draft, kind, pattern } from './check-state.ts'
 import { settings } from './settings-state.ts'
@@ -68,7 +68,11 @@ async function fillCell(cell: TableCell, stop: AbortSignal): Promise<void> {
 }
 
 async function cellAnswer(question: CheckQuestion, stop: AbortSignal): Promise<CheckAnswer | null> {
-  const result = await answerTo(question, stop, { seed: 1, seconds: SECONDS_A_CELL })
+  const result = await answerTo(question, stop, {
+    seed: 1,
+    seconds: SECONDS_A_CELL,
+    priority: PRIORITY.table,
+  })
   return result.ok ? result.value : null
 }
 

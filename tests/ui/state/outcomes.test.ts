@@ -28,7 +28,7 @@ beforeEach(() => {
       }
     },
   )
-  search = outcomeSearch('measures', 8)
+  search = outcomeSearch('measures', 8, ({ measure }) => measure)
 })
 
 afterEach(() => {
