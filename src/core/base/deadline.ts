@@ -18,9 +18,10 @@ export function deadlineAfter(ms: number, clock: Clock): Deadline {
   }
 }
 
-/** The earlier of a deadline and `ms` from now: a share of the time for one stage. */
+/** The earlier of a deadline and `ms` from now: a share of the time for one stage, which ends with the whole. */
 export function sooner(deadline: Deadline, ms: number, clock: Clock): Deadline {
-  return deadlineAfter(Math.min(ms, deadline.left()), clock)
+  const share = deadlineAfter(Math.min(ms, deadline.left()), clock)
+  return { ...share, passed: () => share.passed() || deadline.passed() }
 }
 
 /** A deadline that never comes: for work that ends by itself, and for tests that must not depend on time. */

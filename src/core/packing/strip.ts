@@ -1,6 +1,8 @@
 import { type Clock, type Deadline, sooner } from '../base/deadline.ts'
 import { type Random, seededRandom } from '../base/random.ts'
 import type { Mm } from '../base/units.ts'
+import { polygonArea, polygonBox } from '../geometry/polygon.ts'
+import { polygonOriented } from '../geometry/transform.ts'
 import { STRIP } from './config.ts'
 import type { Item, PackingProblem, Placement } from './problem.ts'
 import { separate } from './search/attempt.ts'
@@ -10,6 +12,9 @@ import { type Layout, layoutPlacements, layoutServes, type Spot } from './search
 import { createEngine, createModel, type Engine, type Model } from './search/model.ts'
 import { RULES } from './search/rules.ts'
 import { type SavedSeparation, Separation } from './search/separation.ts'
+
+/** This near to the shortest strip possible there is nothing left to gain. */
+const SHORTEST: Mm = 0.01
 
 /** A strip of given height along y, its length along x to be as short as can be. */
 export interface StripProblem {
@@ -56,10 +61,18 @@ class StripSearch {
 
   run(): StripAnswer {
     this.construct()
-    const { deadline, clock } = this.control
+    const { clock } = this.control
+    const deadline = this.untilShortest()
     this.explore(sooner(deadline, deadline.left() * STRIP.explore, clock))
     this.compress(deadline)
     return this.best
+  }
+
+  /** The control's deadline, which has passed too once no strip can be shorter. */
+  private untilShortest(): Deadline {
+    const { deadline } = this.control
+    const least = leastLength(this.problem) + SHORTEST
+    return { ...deadline, passed: () => this.best.length <= least || deadline.passed() }
   }
 
   private model(length: Mm): Model {
@@ -75,6 +88,8 @@ class StripSearch {
   }
 
   private accept(model: Model, layout: Layout): void {
+    // In a strip too short for some copy that copy has no place at all, and nothing overlaps it.
+    if (!layoutServes(model, layout)) return
     const length = usedLength(layout)
     if (length >= this.best.length) return
     this.best = { length, placements: layoutPlacements(model, layout) }
@@ -161,6 +176,22 @@ class StripSearch {
       else shrink = STRIP.compressFirst
     }
   }
+}
+
+/** No strip is shorter than its items' area asks, nor than any one of them. */
+function leastLength({ items, height }: StripProblem): Mm {
+  const area = items.reduce((sum, { copies, outline }) => sum + copies * Math.abs(polygonArea(outline)), 0)
+  return Math.max(area / height, ...items.map(leastExtent))
+}
+
+/** How far an item reaches along the strip in the turn in which it reaches least; 0 where it may be turned by degrees. */
+function leastExtent({ outline, ways }: Item): Mm {
+  const extents = (ways[0] ?? []).map((way) => {
+    if (way.tilt > 0) return 0
+    const { minX, maxX } = polygonBox(polygonOriented(outline, way))
+    return maxX - minX
+  })
+  return extents.length > 0 ? Math.min(...extents) : 0
 }
 
 /** A number from the standard normal distribution (Box and Muller 1958). */
