@@ -1,5 +1,6 @@
 import type { GarmentsFigure } from './run-garments.ts'
 import type { PlantedFigure } from './run-planted.ts'
+import type { StoppingFigure } from './run-stopping.ts'
 import type { StripFigure } from './run-strips.ts'
 
 /** Figures as lines of text. */
@@ -36,4 +37,8 @@ export function garmentsRow(figure: GarmentsFigure): string {
   const seconds = (ms: number) => `${(ms / 1000).toFixed(1)} s`
   const told = Object.entries(verdicts).map(([verdict, count]) => `${verdict} ${count}`)
   return `${pattern} against ${garments} garments, 2 workers: first rows after ${seconds(firstRows)}, all after ${seconds(allRows)} (${seconds(processor)} of processor time); ${told.join(', ')}`
+}
+
+export function stoppingRow({ stopped, wentOn, goneMedian, goneMost }: StoppingFigure): string {
+  return `${stopped} searches stopped midway: none went on for more than ${wentOn.toFixed(0)} ms, thread gone after ${goneMedian.toFixed(0)} ms in the median, ${goneMost.toFixed(0)} ms at most`
 }
