@@ -2,32 +2,21 @@ import type { DBSchema } from 'idb'
 import type { Garment } from '../core/garments/garment.ts'
 import type { Notion } from '../core/notions/notion.ts'
 import type { Pattern } from '../core/patterns/pattern.ts'
+import type { CommonState, Kept, RecordStore, Removed } from '../core/records/record.ts'
 import type { Cut, Offcut } from '../core/stash/cut.ts'
 import type { Photo } from '../core/stash/photo.ts'
 import type { Project } from '../core/stash/project.ts'
 import type { Reservation } from '../core/stash/reservation.ts'
 import type { Settings } from './stores/settings.ts'
 
-/** An entity as it is stored. `id` is the value's own; the times, ms since 1970, serve sorting and merging. */
-export interface Kept<T> {
-  readonly id: string
-  readonly value: T
-  readonly keptAt: number
-  readonly changedAt: number
-}
+export type { Kept, RecordStore, Records, Removed } from '../core/records/record.ts'
+export { RECORD_STORES } from '../core/records/record.ts'
 
 /** The picture is beside the facts, so that a list need not load it. */
 export interface StoredPicture {
   readonly id: string
   /** JPEG. */
   readonly picture: Blob
-}
-
-/** A record that is no more: another device that still has it learns so when the two are merged. */
-export interface Removed {
-  readonly store: RecordStore
-  readonly id: string
-  readonly removedAt: number
 }
 
 /**
@@ -49,34 +38,21 @@ export interface Schema extends DBSchema {
   /** The check under way, one record. Its type is the screen's. */
   drafts: { key: typeof CHECK_DRAFT; value: unknown }
   settings: { key: typeof ALL_SETTINGS; value: Settings }
+  /** What this device alone knows, one record. */
+  device: { key: typeof THIS_DEVICE; value: Device }
 }
 
-/** What is stored of each kind of record. */
-export interface Records {
-  garments: Garment
-  patterns: Pattern
-  projects: Project
-  reservations: Reservation
-  cuts: Cut
-  offcuts: Offcut
-  notions: Notion
-  photos: Photo
+export interface Device {
+  /** Made at random when it was first asked for. */
+  readonly id: string
+  /** ms since 1970; null: never. */
+  readonly backedUpAt: number | null
+  /** One for each other device whose file was taken up here. */
+  readonly common: readonly CommonState[]
 }
 
-/** Stores of many records with times, that go into a backup and are merged record by record. */
-export const RECORD_STORES = [
-  'garments',
-  'patterns',
-  'projects',
-  'reservations',
-  'cuts',
-  'offcuts',
-  'notions',
-  'photos',
-] as const satisfies readonly (keyof Records)[]
-export type RecordStore = keyof Records
-
-export type StoreName = RecordStore | 'pictures' | 'removed' | 'drafts' | 'settings'
+export type StoreName = RecordStore | 'pictures' | 'removed' | 'drafts' | 'settings' | 'device'
 
 export const CHECK_DRAFT = 'check'
 export const ALL_SETTINGS = 'all'
+export const THIS_DEVICE = 'this'

@@ -20,6 +20,7 @@ describe('a first opening', () => {
     expect(database.version).toBe(UPGRADES.length)
     expect([...database.objectStoreNames]).toEqual([
       'cuts',
+      'device',
       'drafts',
       'garments',
       'notions',

@@ -1,0 +1,95 @@
+import {
+  type Contents,
+  type Kept,
+  NO_CONTENTS,
+  RECORD_STORES,
+  type RecordRef,
+  type RecordStore,
+  type Records,
+  refKey,
+} from './record.ts'
+
+/** A record in whichever state it is; `stamp` is the time of its last change. */
+export type Entry = RecordRef & { readonly stamp: number } & (
+    | { readonly state: 'kept'; readonly kept: Kept<Records[RecordStore]> }
+    | { readonly state: 'unread'; readonly record: unknown }
+    | { readonly state: 'removed' }
+  )
+
+/** By refKey. */
+export type Entries = ReadonlyMap<string, Entry>
+
+/** All records as one map. Of two entries of one record the later stays. */
+export function entriesOf({ records, removed, unread }: Contents): Map<string, Entry> {
+  const entries = new Map<string, Entry>()
+  const add = (entry: Entry) => {
+    const key = refKey(entry)
+    const there = entries.get(key)
+    entries.set(key, there ? laterEntry(there, entry) : entry)
+  }
+  for (const store of RECORD_STORES)
+    for (const kept of records[store]) add({ store, id: kept.id, stamp: kept.changedAt, state: 'kept', kept })
+  for (const { store, id, record } of unread)
+    add({ store, id, stamp: stampOfUnread(record), state: 'unread', record })
+  for (const { store, id, removedAt } of removed) add({ store, id, stamp: removedAt, state: 'removed' })
+  return entries
+}
+
+/** The reverse of entriesOf; every list in the order of ids. */
+export function contentsOf(entries: Entries): Contents {
+  const records = Object.fromEntries(RECORD_STORES.map((name) => [name, [] as unknown[]]))
+  const removed = [...NO_CONTENTS.removed]
+  const unread = [...NO_CONTENTS.unread]
+  for (const key of [...entries.keys()].sort()) {
+    const entry = entries.get(key) as Entry
+    const { store, id } = entry
+    if (entry.state === 'kept') records[store]?.push(entry.kept)
+    else if (entry.state === 'unread') unread.push({ store, id, record: entry.record })
+    else removed.push({ store, id, removedAt: entry.stamp })
+  }
+  return { records: records as unknown as Contents['records'], removed, unread }
+}
+
+/** At equal times what is kept goes before what is not, and then the order of their texts: the same on both devices. */
+const STATES = ['kept', 'unread', 'removed'] as const
+
+/** The entry of the later change. Which one is given first makes no difference. */
+export function laterEntry(a: Entry, b: Entry): Entry {
+  if (a.stamp !== b.stamp) return a.stamp > b.stamp ? a : b
+  const byState = STATES.indexOf(a.state) - STATES.indexOf(b.state)
+  if (byState !== 0) return byState < 0 ? a : b
+  return textOf(a) >= textOf(b) ? a : b
+}
+
+/** True if both say the same of the record, whenever that was said. */
+export function entriesAgree(a: Entry | undefined, b: Entry | undefined): boolean {
+  // Never had and had no more is the same.
+  if (a === undefined || b === undefined) return (a ?? b)?.state === 'removed' || a === b
+  return a.state === b.state && sayingOf(a) === sayingOf(b)
+}
+
+/** What the entry says, without its times. */
+function sayingOf(entry: Entry): string {
+  return entry.state === 'kept' ? canonical(entry.kept.value) : textOf(entry)
+}
+
+function textOf(entry: Entry): string {
+  if (entry.state === 'kept') return canonical(entry.kept)
+  return entry.state === 'unread' ? canonical(entry.record) : ''
+}
+
+/** Equal for equal JSON values, in whichever order their fields are. */
+function canonical(value: unknown): string {
+  const text = JSON.stringify(value, (_key, part: unknown) =>
+    part !== null && typeof part === 'object' && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : part,
+  )
+  return text ?? ''
+}
+
+/** When an unread record was changed, if it says so where all records do. */
+function stampOfUnread(record: unknown): number {
+  const stamp = (record as { readonly changedAt?: unknown } | null)?.changedAt
+  return typeof stamp === 'number' && Number.isFinite(stamp) ? stamp : 0
+}
