@@ -38,11 +38,11 @@ export class Filling {
   /** A filling of some of an instance's stocks, as one of the whole instance. */
   static of(instance: Instance, part: Filling, stocks: readonly number[]): Filling {
     const whole = new Filling(instance)
-    part.counts.forEach((byStock, sort) =>
-      byStock.forEach((count, k) => {
+    for (const [sort, byStock] of part.counts.entries()) {
+      for (const [k, count] of byStock.entries()) {
         for (let piece = 0; piece < count; piece++) whole.change(sort, stocks[k]!, 1)
-      }),
-    )
+      }
+    }
     return whole
   }
 

@@ -34,6 +34,11 @@ export interface NotionNeed {
   /** null: any. */
   readonly width: Mm | null
   readonly amount: NeedAmount
+  /**
+   * Of an elastic sewn into a ring: the girth that must pass through it to put the garment on, by size (hips for a waist,
+   * heel and instep for a trouser leg); absent: none.
+   */
+  readonly passes?: Readonly<Record<string, Mm>>
   /** Ids of the versions that need it; absent: all. */
   readonly versions?: readonly string[]
 }

@@ -1,3 +1,4 @@
+import { copiedInNeeds, removedInNeeds, renamedInNeeds } from '../notions/need-sizes.ts'
 import type { Pattern, PatternPiece, PieceShape } from './pattern.ts'
 import { NO_STEP, type SizeStep, steppedShape } from './size-step.ts'
 
@@ -44,7 +45,8 @@ export function removePiece(pattern: Pattern, id: string): Pattern {
 }
 
 /**
- * Adds a size at the end, every piece with its shape in size `copyFrom` grown by a step across and along (0: copied).
+ * Adds a size at the end, every piece with its shape in size `copyFrom` grown by a step across and along (0: copied), and
+ * the notions as in that size.
  * The name must be new and `copyFrom` a size of the pattern.
  */
 export function addSize(
@@ -63,10 +65,11 @@ export function addSize(
       const shape = piece.shapes[copyFrom]
       return shape ? { ...piece, shapes: { ...piece.shapes, [name]: steppedShape(shape, step) } } : piece
     }),
+    ...(pattern.notions && { notions: copiedInNeeds(pattern.notions, copyFrom, name) }),
   }
 }
 
-/** Takes a size and its shapes away. */
+/** Takes a size away, with its shapes and its figures of notions. */
 export function removeSize(pattern: Pattern, name: string): Pattern {
   return {
     ...pattern,
@@ -75,6 +78,7 @@ export function removeSize(pattern: Pattern, name: string): Pattern {
       ...piece,
       shapes: Object.fromEntries(Object.entries(piece.shapes).filter(([size]) => size !== name)),
     })),
+    ...(pattern.notions && { notions: removedInNeeds(pattern.notions, name) }),
   }
 }
 
@@ -99,5 +103,6 @@ export function renameSize(pattern: Pattern, from: string, to: string): Pattern 
       ...piece,
       shapes: Object.fromEntries(Object.entries(piece.shapes).map(([size, shape]) => [renamed(size), shape])),
     })),
+    ...(pattern.notions && { notions: renamedInNeeds(pattern.notions, from, to) }),
   }
 }

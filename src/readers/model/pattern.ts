@@ -76,6 +76,7 @@ const notionNeed = z.strictObject({
       extra: length,
     }),
   ]),
+  passes: z.exactOptional(bySize),
   versions: z.exactOptional(z.array(id)),
 })
 

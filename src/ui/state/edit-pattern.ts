@@ -127,6 +127,7 @@ export function dropSize(pattern: Pattern, size: string, said: string): void {
         const shape = pattern.pieces.find(({ id }) => id === piece.id)?.shapes[size]
         return shape ? { ...piece, shapes: { ...piece.shapes, [size]: shape } } : piece
       }),
+      ...(pattern.notions && { notions: pattern.notions }),
     })),
   )
 }
