@@ -1,7 +1,10 @@
 import type { Mm } from '../../src/core/base/units.ts'
+import { polygonPerimeter } from '../../src/core/geometry/polygon.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
+import { seamLine } from '../../src/core/patterns/seam-line.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
 import { curve, line, onFold } from './draw.ts'
+import { bySize, many } from './notions.ts'
 import { inSizes, LEAST_KNIT_SEAM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
 const SIZES = ['56', '68', '80', '92'] as const
@@ -36,6 +39,11 @@ function bib(size: Size, allowance: Mm): OutlineShape {
   )
 }
 
+/** Once round, and 20 mm to turn in at the join; up to the next centimetre. */
+function bindingLength(size: Size): Mm {
+  return Math.ceil((polygonPerimeter(seamLine(bib(size, 0))) + 20) / 10) * 10
+}
+
 export function babyBib(): Pattern {
   const turned = inSizes(SIZES, (size) => bib(size, SEAM))
   const loose = { grain: 'either', tilt: 5 } as const
@@ -62,6 +70,17 @@ export function babyBib(): Pattern {
     clearance: WOVEN_GAP,
     leastAllowance: LEAST_KNIT_SEAM,
     mostTilt: 10,
+    notions: [
+      { id: 'stud', kind: 'other', name: 'Press stud', width: null, amount: many(SIZES, 1) },
+      {
+        id: 'binding',
+        kind: 'binding',
+        name: 'Binding round the edge',
+        width: 10,
+        amount: { form: 'table', each: 1, length: bySize(SIZES, bindingLength) },
+        versions: ['single'],
+      },
+    ],
     cautions: ['child-cords', 'small-parts', ...WORKSHOP],
   }
 }

@@ -1,10 +1,12 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
+import type { NotionNeed } from '../../src/core/notions/notion.ts'
 import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { casing, closed, curve, hem, line } from './draw.ts'
+import { elasticRing } from './notions.ts'
 import { inSizes, LEAST_HEM, MOST_TILT, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
 /** Woven, so the hips need room to sit (common practice: 8 to 12 cm). */
@@ -65,6 +67,17 @@ function leg(size: Letter): OutlineShape {
   ])
 }
 
+/** Firm woven elastic, 0.90 of the waist (common practice: 0.90 to 0.95). */
+function waistElastic(): NotionNeed {
+  return elasticRing(
+    LETTERS,
+    { id: 'waist-elastic', name: 'Elastic for the waist', width: 25 },
+    0.9,
+    (size) => GROWN[size].waist,
+    (size) => GROWN[size].hip,
+  )
+}
+
 export function boxerShorts(): Pattern {
   return {
     id: 'boxer-shorts',
@@ -94,6 +107,7 @@ export function boxerShorts(): Pattern {
     leastAllowance: LEAST_SEAM,
     leastHem: LEAST_HEM,
     mostTilt: MOST_TILT,
+    notions: [waistElastic()],
     cautions: WORKSHOP,
   }
 }

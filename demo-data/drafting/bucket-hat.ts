@@ -1,6 +1,7 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { OutlineShape, Pattern, PieceShape } from '../../src/core/patterns/pattern.ts'
 import { hundredth } from './draw.ts'
+import { bySize } from './notions.ts'
 import { inSizes, LEAST_WOVEN_SEAM, LINING_SEAM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 import { sectorOf, sectorShape } from './sector.ts'
 
@@ -67,6 +68,16 @@ export function bucketHat(): Pattern {
     clearance: WOVEN_GAP,
     leastAllowance: LEAST_WOVEN_SEAM,
     mostTilt: 10,
+    notions: [
+      {
+        id: 'inner-band',
+        kind: 'ribbon',
+        name: 'Ribbon round the inside',
+        width: 25,
+        amount: { form: 'formula', each: 1, edge: bySize(SIZES, (size) => HEAD[size]), ratio: 1, extra: 20 },
+        versions: ['plain'],
+      },
+    ],
     cautions: WORKSHOP,
   }
 }

@@ -3,6 +3,7 @@ import { circleSkirtRadius } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { hundredth } from './draw.ts'
+import { many } from './notions.ts'
 import {
   inSizes,
   LEAST_WOVEN_SEAM,
@@ -81,6 +82,16 @@ export function halfCircleSkirt(): Pattern {
     leastAllowance: LEAST_WOVEN_SEAM,
     leastHem: LEAST_CURVED_HEM,
     mostTilt: MOST_TILT,
+    notions: [
+      { id: 'zip', kind: 'zip', name: 'Zip for the side', width: 200, amount: many(LETTERS, 1) },
+      {
+        id: 'hook',
+        kind: 'hook',
+        name: 'Hook and bar for the waistband',
+        width: null,
+        amount: many(LETTERS, 1),
+      },
+    ],
     cautions: WORKSHOP,
   }
 }

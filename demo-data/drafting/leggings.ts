@@ -1,9 +1,11 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
+import type { NotionNeed } from '../../src/core/notions/notion.ts'
 import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { type Body, GROWN, LETTERS, type Letter } from './bodies.ts'
 import { casing, closed, curve, type Edge, edgeLength, hem, line, solved } from './draw.ts'
+import { elasticRing } from './notions.ts'
 import {
   inSizes,
   KNIT_GAP,
@@ -150,6 +152,17 @@ function legPiece(size: Letter, part: (body: Body) => Part, from: number): Outli
   )
 }
 
+/** In a knit 0.88 of the waist (common practice: 0.85 to 0.90). */
+function waistElastic(): NotionNeed {
+  return elasticRing(
+    LETTERS,
+    { id: 'waist-elastic', name: 'Elastic for the waist', width: 25 },
+    0.88,
+    (size) => GROWN[size].waist,
+    (size) => GROWN[size].hip,
+  )
+}
+
 export function leggings(): Pattern {
   const pair = { copies: 2, mirror: 'pairs', needs: { across: 50, along: 25 }, joins: 'across' } as const
   const shapes = (part: (body: Body) => Part, from: number) =>
@@ -173,6 +186,7 @@ export function leggings(): Pattern {
     leastAllowance: LEAST_KNIT_SEAM,
     leastHem: LEAST_HEM,
     mostTilt: LEG_TILT,
+    notions: [waistElastic()],
     cautions: WORKSHOP,
   }
 }

@@ -1,7 +1,9 @@
 import type { Mm } from '../../src/core/base/units.ts'
+import type { NotionNeed } from '../../src/core/notions/notion.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
 import { arc, line, onFold } from './draw.ts'
+import { bySize, many } from './notions.ts'
 import { inSizes, LEAST_WOVEN_SEAM, MOST_TILT, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
 const SIZES = ['S', 'M', 'L', 'XL'] as const
@@ -40,6 +42,18 @@ function bag(size: Size, head: Mm): OutlineShape {
 
 function strip(edge: Mm, height: Mm): StripShape {
   return { form: 'strip', edge, ratio: 1, height, folded: true, endAllowance: SEAM, sideAllowance: 6 }
+}
+
+/** A zip is as long as the bag is wide, so each size takes one of its own. */
+function zip(size: Size): NotionNeed {
+  return {
+    id: `zip-${size}`,
+    kind: 'zip',
+    name: 'Zip',
+    width: BAG[size][0],
+    amount: { form: 'count', count: bySize(SIZES, (each) => (each === size ? 1 : 0)) },
+    versions: ['zip'],
+  }
 }
 
 export function pouch(): Pattern {
@@ -102,6 +116,25 @@ export function pouch(): Pattern {
     clearance: WOVEN_GAP,
     leastAllowance: LEAST_WOVEN_SEAM,
     mostTilt: MOST_TILT,
+    notions: [
+      ...SIZES.map(zip),
+      {
+        id: 'ring',
+        kind: 'ring',
+        name: 'Ring for the wrist strap',
+        width: 15,
+        amount: many(SIZES, 1),
+        versions: ['zip'],
+      },
+      {
+        id: 'cords',
+        kind: 'cord',
+        name: 'Cords, if not of cloth',
+        width: null,
+        amount: { form: 'table', each: 2, length: bySize(SIZES, (size) => 2 * (BAG[size][0] + CORD_END)) },
+        versions: ['cords'],
+      },
+    ],
     cautions: WORKSHOP,
   }
 }

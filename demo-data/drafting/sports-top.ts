@@ -4,6 +4,7 @@ import { neededStretch } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { curve, type Edge, edgeLength, hundredth, line, onFold } from './draw.ts'
+import { elasticRing } from './notions.ts'
 import { inSizes, KNIT_GAP, KNIT_SEAM, LEAST_KNIT_SEAM, MOST_TILT, piece, WORKSHOP } from './piece.ts'
 
 /** Garment girth over body girth: 10 % negative ease at the bust, more below it, where it must hold. */
@@ -144,6 +145,15 @@ export function sportsTop(): Pattern {
     clearance: KNIT_GAP,
     leastAllowance: LEAST_KNIT_SEAM,
     mostTilt: MOST_TILT,
+    notions: [
+      elasticRing(
+        LETTERS,
+        { id: 'band-elastic', name: 'Elastic under the bust', width: 35 },
+        BINDING_RATIO,
+        (size) => GROWN[size].underbust,
+        (size) => GROWN[size].bust,
+      ),
+    ],
     cautions: WORKSHOP,
   }
 }
