@@ -16,7 +16,9 @@ import { holdsInEveryTurn, waysInParts } from './turns.ts'
  */
 export function refuteAlone(problem: PackingProblem): Refutation | null {
   const item = neededItems(problem).find((i) => fitsNowhere(problem, problem.items[i] as Item))
-  return item === undefined ? null : { kind: 'piece', items: [item], figures: lengthFigures(problem, item) }
+  if (item === undefined) return null
+  const certificate = { by: 'no-place', item } as const
+  return { kind: 'piece', items: [item], figures: lengthFigures(problem, item), certificate }
 }
 
 function fitsNowhere({ regions }: PackingProblem, item: Item): boolean {

@@ -19,7 +19,8 @@ export function refuteByArea(problem: PackingProblem): Refutation | null {
   const needed = sum(items.map((i) => problem.items[i]!.copies * grownArea(problem.items[i]!.outline, half)))
   const copies = sum(items.map((i) => problem.items[i]!.copies))
   const available = sum(used.map((region) => groundArea(region) + grownBy(region, half, copies)))
-  return exceeds(needed, available) ? { kind: 'area', items, figures: { needed, available } } : null
+  if (!exceeds(needed, available)) return null
+  return { kind: 'area', items, figures: { needed, available }, certificate: { by: 'area', items } }
 }
 
 /** Indices of the items that must be placed. */

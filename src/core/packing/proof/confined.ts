@@ -27,7 +27,8 @@ export function refuteConfined(problem: PackingProblem): Refutation | null {
   const item = problem.items[index] as Item
   const seated = item.sits === undefined ? {} : seatFigures(problem, item, item.sits)
   const shown = item.shows ? showingFigures(problem, item, item.shows) : {}
-  return { kind: item.shows ? 'shows' : 'sit', items: [index], figures: { ...seated, ...shown } }
+  const certificate = { by: 'no-place', item: index } as const
+  return { kind: item.shows ? 'shows' : 'sit', items: [index], figures: { ...seated, ...shown }, certificate }
 }
 
 /** More ranges of turns than this are not looked at: some tenths of a second. */

@@ -1,4 +1,4 @@
-import type { Mm } from '../../base/units.ts'
+import type { Deg, Mm } from '../../base/units.ts'
 import { polygonBox } from '../../geometry/polygon.ts'
 import type { Refutation } from '../answer.ts'
 import type { Item, PackingProblem } from '../problem.ts'
@@ -39,11 +39,15 @@ export function* refuteByCells(problem: PackingProblem): Generator<void, Refutat
     for (let count = 1; count <= copies.length; count++) {
       const outcome = yield* searchWithin(grid, wanted.slice(0, count), FIRST_WORK * 4 ** level)
       if (outcome === null) break
-      if (outcome === 'none')
-        return { kind: 'group', items: [...new Set(copies.slice(0, count))], figures: { copies: count } }
+      if (outcome === 'none') return refutationOf(copies.slice(0, count), grid.step, FIRST_TILT / 2 ** level)
     }
   }
   return null
+}
+
+function refutationOf(copies: readonly number[], step: Mm, tilt: Deg): Refutation {
+  const certificate = { by: 'cells', copies, step, tilt } as const
+  return { kind: 'group', items: [...new Set(copies)], figures: { copies: copies.length }, certificate }
 }
 
 /** Every needed copy as the index of its item, the largest first. */

@@ -26,8 +26,11 @@ export function* refuteByPoints(problem: PackingProblem): Generator<void, Refuta
     const group = items.slice(0, kinds)
     const copies = group.reduce((sum, i) => sum + (problem.items[i] as Item).copies, 0)
     if (copies < 2) continue
-    const most = yield* mostThatFit(problem, group, copies - 1)
-    if (most !== null) return { kind: 'group', items: group, figures: { copies, most } }
+    const points = yield* pointsThatCount(problem, group, copies - 1)
+    if (points === null) continue
+    const most = points.flat().length
+    const certificate = { by: 'points', items: group, points } as const
+    return { kind: 'group', items: group, figures: { copies, most }, certificate }
   }
   return null
 }
@@ -35,20 +38,20 @@ export function* refuteByPoints(problem: PackingProblem): Generator<void, Refuta
 /** More points than this are not tried: each costs time, and the method is for few large pieces. */
 const MOST_POINTS = 16
 
-/** A number of copies, at most `below`, that is proved to be the most that all regions hold; or null. */
-function* mostThatFit(
+/** Points in each region, at most `below` in all, of which every placement covers one: so many copies fit at most. Or null. */
+function* pointsThatCount(
   problem: PackingProblem,
   group: readonly number[],
   below: number,
-): Generator<void, number | null> {
+): Generator<void, readonly (readonly Point[])[] | null> {
   if (below > MOST_POINTS) return null
-  let most = 0
+  const found: (readonly Point[])[] = []
   for (const r of problem.regions.keys()) {
-    const inRegion = yield* pointsOfRegion(problem, group, r, below - most)
+    const inRegion = yield* pointsOfRegion(problem, group, r, below - found.flat().length)
     if (inRegion === null) return null
-    most += inRegion
+    found.push(inRegion)
   }
-  return most
+  return found
 }
 
 function* pointsOfRegion(
@@ -56,11 +59,11 @@ function* pointsOfRegion(
   group: readonly number[],
   r: number,
   most: number,
-): Generator<void, number | null> {
+): Generator<void, readonly Point[] | null> {
   const region = problem.regions[r] as Region
   for (let count = 0; count <= most; count++)
     for (const points of lattices(polygonBox(region.outline), count))
-      if (yield* unavoidable(problem, group, r, points)) return count
+      if (yield* unavoidable(problem, group, r, points)) return points
   return null
 }
 

@@ -54,7 +54,9 @@ function refuteGroup(
     if (needed < LEAST_SHARE * ground) continue
     const largest = items.slice(0, k + 1)
     const available = regions.reduce((sum, r) => sum + reachedArea(problem, largest, r), 0)
-    if (exceeds(needed, available)) return { kind: 'area', items: largest, figures: { needed, available } }
+    if (!exceeds(needed, available)) continue
+    const certificate = { by: 'reach', items: largest, regions } as const
+    return { kind: 'area', items: largest, figures: { needed, available }, certificate }
   }
   return null
 }

@@ -29,6 +29,7 @@ export function refuteTogether(relaxed: Relaxed): Refutation | null {
         kind: 'group',
         items: [...new Set(copies.slice(0, count))],
         figures: { copies: count, regions: problem.regions.length },
+        certificate: { by: 'sharing', copies: copies.slice(0, count) },
       }
   }
   return null

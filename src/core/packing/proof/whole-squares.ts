@@ -25,10 +25,11 @@ export function* refuteWholeSquares(problem: PackingProblem): Generator<void, Re
   const puzzle = puzzleOf(problem)
   if (!puzzle || (yield* solvePuzzle(puzzle)) !== 'none') return null
   const copies = puzzle.kinds.reduce((sum, kind) => sum + kind.copies, 0)
-  return { kind: 'group', items: neededItems(problem), figures: { copies } }
+  const certificate = { by: 'squares', unit: puzzle.unit } as const
+  return { kind: 'group', items: neededItems(problem), figures: { copies }, certificate }
 }
 
-function puzzleOf(problem: PackingProblem): SquarePuzzle | null {
+function puzzleOf(problem: PackingProblem): (SquarePuzzle & { readonly unit: Mm }) | null {
   const items = neededItems(problem).map((i) => problem.items[i] as Item)
   const quarters = items.every(({ ways }) =>
     ways.flat().every(({ turn, tilt }) => tilt === 0 && turn % 90 === 0),
@@ -44,7 +45,7 @@ function puzzleOf(problem: PackingProblem): SquarePuzzle | null {
     copies,
     slots: numbers.flatMap((ofRegion, r) => slotsOf(outline, ways[r] ?? [], unit, ofRegion)),
   }))
-  return { squares, kinds }
+  return { squares, kinds, unit }
 }
 
 const DIGITS = 1e6
