@@ -5,6 +5,7 @@ import type { CheckAnswer, CheckQuestion, SolveProgress } from '../core/planning
 import type { Lay, LayPlacement } from '../core/planning/lay.ts'
 import type { LayProblem } from '../core/planning/lay-problem.ts'
 import type { RemedyOutcome } from '../core/planning/remedies/solve-remedies.ts'
+import type { BriefQuestion, KindBrief } from '../core/planning/shopping-brief/brief.ts'
 
 /** A question with its answer, and how far a tape figure may be off. */
 export interface AnsweredCheck {
@@ -23,6 +24,8 @@ export interface Jobs {
   remedies: { asks: AnsweredCheck; tells: RemedyOutcome; answers: null }
   /** Which measures the answer hangs on, every outcome told as it comes. */
   measures: { asks: AnsweredCheck; tells: MeasureOutcome; answers: null }
+  /** What to look for among garments of one kind, told again whenever a figure is added or finer. */
+  brief: { asks: BriefQuestion; tells: KindBrief; answers: Result<KindBrief> }
 }
 
 export type JobKind = keyof Jobs

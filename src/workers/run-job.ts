@@ -5,6 +5,7 @@ import type { SolveControl, SolveProgress } from '../core/planning/check.ts'
 import { checkQuestion } from '../core/planning/check-question.ts'
 import { roomAsked } from '../core/planning/doubt.ts'
 import { solveRemedies } from '../core/planning/remedies/solve-remedies.ts'
+import { shoppingBrief } from '../core/planning/shopping-brief/shopping-brief.ts'
 import type { AnsweredCheck, JobKind, JobRequest, Jobs, WorkerReply } from './protocol.ts'
 
 /** Least time between two reports of progress: a screen shows no more, and each one copies a whole part-lay. */
@@ -37,6 +38,8 @@ function answerTo(request: JobRequest, control: Control, tell: Tell): Jobs[JobKi
       const { question, answer, doubt } = request.asks
       return tellAll(bindingMeasures(question, answer, doubt, control), tell)
     }
+    case 'brief':
+      return shoppingBrief(request.asks, control, tell)
   }
 }
 
