@@ -3,6 +3,7 @@ import type { ClothRole } from '../base/terms.ts'
 import type { Mm } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { Pattern } from '../patterns/pattern.ts'
+import type { Taken } from '../stash/taken.ts'
 import type { Lay, LayPlacement } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
 import type { MotifWish } from './motif-wish.ts'
@@ -22,6 +23,8 @@ export interface CheckQuestion {
   readonly ownHem?: readonly string[]
   /** A print to show. One on a panel that the garment has not, or for a piece not asked, counts for nothing. Absent: none. */
   readonly motif?: MotifWish
+  /** What was cut from the garment and what is promised of it. Absent: it is whole and free. */
+  readonly taken?: Taken
 }
 
 /** Which way the heads point on a cloth with a pile: the maker's choice, one for the whole role. */

@@ -1,0 +1,34 @@
+import { polygonCounterClockwise, polygonMoved, polygonOriented } from '../geometry/index.ts'
+import type { LaidPiece, Reservation } from '../stash/reservation.ts'
+import type { CheckAnswer } from './check.ts'
+import type { LayPlacement } from './lay.ts'
+
+/**
+ * The reservation that accepts a lay: every copy placed, with its outline where it lies. A lay solved with heads down is
+ * turned back, so that places are in the coordinates in which the stash draws panels. Of a part-lay only what has a place.
+ */
+export function reservationFrom(
+  { problem, lay, heads }: CheckAnswer,
+  ids: Pick<Reservation, 'id' | 'project' | 'garment'>,
+): Reservation {
+  const outlines = new Map(problem.pieces.map(({ id, outline }) => [id, outline]))
+  const pieces = lay.placements.flatMap((placement): readonly LaidPiece[] => {
+    const outline = outlines.get(placement.piece)
+    if (!outline) return []
+    const { piece, copy, panel, turn, mirrored, x, y } = heads === 'up' ? placement : turnedBack(placement)
+    const laid = polygonMoved(polygonOriented(outline, { turn, mirrored }), x, y)
+    return [{ piece, copy, panel, turn, mirrored, x, y, outline: polygonCounterClockwise(laid) }]
+  })
+  const { id, project, garment } = ids
+  return { id, project, garment, pieces, clearance: problem.clearance, spare: lay.spare }
+}
+
+/** The same place seen by somebody who stands at the other end of the panel. */
+function turnedBack(placement: LayPlacement): LayPlacement {
+  return {
+    ...placement,
+    turn: (placement.turn + 180) % 360,
+    x: 0 - placement.x,
+    y: 0 - placement.y,
+  }
+}

@@ -1,0 +1,54 @@
+import { pointInPolygon, polygonArea } from '../geometry/polygon.ts'
+import type { Point, Polygon, Rings } from '../geometry/types.ts'
+
+/** A connected part of a set: its outer ring counter-clockwise, its holes clockwise. */
+export interface Part {
+  readonly outer: Polygon
+  readonly holes: readonly Polygon[]
+}
+
+/** The set's connected parts, the largest first. A part held together by single points falls apart there. */
+export function connectedParts(rings: Rings): readonly Part[] {
+  const simple = rings.flatMap(partedAtPoints)
+  const outers = simple.filter((ring) => polygonArea(ring) > 0)
+  // From the smallest up, so that an island's hole goes to the island and not to what surrounds it.
+  const bySize = [...outers].sort((a, b) => polygonArea(a) - polygonArea(b))
+  const holes = new Map<Polygon, Polygon[]>(outers.map((outer) => [outer, []]))
+  for (const hole of simple) {
+    if (polygonArea(hole) >= 0) continue
+    const outer = bySize.find((ring) => -polygonArea(hole) < polygonArea(ring) && holds(ring, hole))
+    if (outer) holes.get(outer)?.push(hole)
+  }
+  return bySize.reverse().map((outer) => ({ outer, holes: holes.get(outer) ?? [] }))
+}
+
+/** Rings do not cross, so the first corner that is not on the boundary decides. */
+function holds(outer: Polygon, inner: Polygon): boolean {
+  for (const point of inner) {
+    const side = pointInPolygon(point, outer)
+    if (side !== 0) return side > 0
+  }
+  return true
+}
+
+/** The ring as rings that pass no point twice. */
+function partedAtPoints(ring: Polygon): readonly Polygon[] {
+  const rings: Polygon[] = []
+  const path: Point[] = []
+  const at = new Map<string, number>()
+  for (const point of ring) {
+    const key = `${point[0]} ${point[1]}`
+    const before = at.get(key)
+    if (before === undefined) {
+      at.set(key, path.length)
+      path.push(point)
+      continue
+    }
+    // Back where it was: what lies between is a ring by itself.
+    const loop = path.splice(before + 1)
+    for (const [x, y] of loop) at.delete(`${x} ${y}`)
+    rings.push([path[before] as Point, ...loop])
+  }
+  rings.push(path)
+  return rings.filter((each) => each.length >= 3 && polygonArea(each) !== 0)
+}

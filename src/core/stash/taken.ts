@@ -1,0 +1,66 @@
+import type { Polygon } from '../geometry/types.ts'
+import type { Cut, Offcut } from './cut.ts'
+import type { Reservation } from './reservation.ts'
+
+/** What is recorded of the cloth of garments: of one, or of all; each function takes what is its garment's. */
+export interface ClothRecords {
+  readonly cuts: readonly Cut[]
+  readonly offcuts: readonly Offcut[]
+  readonly reservations: readonly Reservation[]
+}
+
+export const NOTHING_TAKEN: Taken = { cut: [], offcuts: [], reserved: [] }
+
+/** What a garment has no more, has instead, and has promised: all that a solver need know of its past. */
+export interface Taken {
+  /** Ids of the panels, as the garment opens into them, that were cut. */
+  readonly cut: readonly string[]
+  /** What was kept of them and not cut again. */
+  readonly offcuts: readonly FreeOffcut[]
+  readonly reserved: readonly ReservedPlace[]
+}
+
+export type FreeOffcut = Pick<Offcut, 'id' | 'outline' | 'flaws'>
+
+/** Where a piece will be cut from. */
+export interface ReservedPlace {
+  readonly reservation: string
+  readonly project: string
+  readonly piece: string
+  readonly copy: number
+  readonly panel: string
+  readonly outline: Polygon
+}
+
+/**
+ * What is taken of the garment of this id. `except`: a project whose reservations count for nothing, to lay it again
+ * round those of the others.
+ */
+export function takenOf(garment: string, records: ClothRecords, except: string | null = null): Taken {
+  const here = ofGarment(garment, records)
+  const cut = here.cuts.map(({ panel }) => panel)
+  return {
+    cut,
+    offcuts: here.offcuts
+      .filter(({ id, kept }) => kept && !cut.includes(id))
+      .map(({ id, outline, flaws }) => ({ id, outline, flaws })),
+    reserved: here.reservations.filter(({ project }) => project !== except).flatMap(placesOf),
+  }
+}
+
+/** The records of the garment of this id. */
+export function ofGarment(garment: string, { cuts, offcuts, reservations }: ClothRecords): ClothRecords {
+  const here = (record: { readonly garment: string }) => record.garment === garment
+  return { cuts: cuts.filter(here), offcuts: offcuts.filter(here), reservations: reservations.filter(here) }
+}
+
+export function placesOf({ id, project, pieces }: Reservation): readonly ReservedPlace[] {
+  return pieces.map(({ piece, copy, panel, outline }) => ({
+    reservation: id,
+    project,
+    piece,
+    copy,
+    panel,
+    outline,
+  }))
+}
