@@ -18,3 +18,4 @@ export {
   type ToBuy,
   type WantedColours,
 } from './plan.ts'
+export { withCutBack, withoutCut } from './take.ts'

@@ -8,7 +8,7 @@ import type { Kept } from '../schema.ts'
 /** All records, the last kept first; those that fail the gate are told apart. */
 export async function readAll<T>(
   { database }: Store<unknown>,
-  name: 'garments' | 'patterns',
+  name: 'garments' | 'patterns' | 'notions',
   gate: Gate<T>,
 ): Promise<Reading<Kept<T>>> {
   const records: Kept<T>[] = []

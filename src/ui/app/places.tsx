@@ -12,6 +12,9 @@ const PLACES: readonly { to: string; icon: IconName; name: string }[] = [
 /** Screens with work at the thumb of their own. */
 const WORKING = /^\/check\/|^\/patterns\/[^/]+\/(edit|piece)/
 
+/** Screens that the stash leads to. */
+const OF_THE_STASH = /^\/(notions|strips)\b/
+
 /** Where one can go, in reach of the thumb. A step of the check, and a pattern being typed, have their own foot instead. */
 export function Places() {
   const [location] = useLocation()
@@ -34,5 +37,6 @@ export function Places() {
 
 function isAt(location: string, place: string): boolean {
   if (place === '/') return location === '/' || location === '/open-check'
+  if (place === '/stash' && OF_THE_STASH.test(location)) return true
   return location === place || location.startsWith(`${place}/`)
 }

@@ -25,6 +25,9 @@ const Stash = lazyScreen(() => import('../screens/stash/stash-screen.tsx').then(
 const OneGarment = lazyScreen(() =>
   import('../screens/stash/garment-screen.tsx').then((m) => m.GarmentScreen),
 )
+const Notions = lazyScreen(() => import('../screens/notions/notions-screen.tsx').then((m) => m.NotionsScreen))
+const OneNotion = lazyScreen(() => import('../screens/notions/notion-screen.tsx').then((m) => m.NotionScreen))
+const Strips = lazyScreen(() => import('../screens/notions/strips-screen.tsx').then((m) => m.StripsScreen))
 const Settings = lazyScreen(() =>
   import('../screens/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
 )
@@ -49,6 +52,9 @@ export function Routes() {
       <Route path="/patterns/:id/piece/:piece" component={EditPiece} />
       <Route path="/stash" component={Stash} />
       <Route path="/stash/:id" component={OneGarment} />
+      <Route path="/notions" component={Notions} />
+      <Route path="/notions/:id" component={OneNotion} />
+      <Route path="/strips" component={Strips} />
       <Route path="/settings" component={Settings} />
       <Route path="/open-check" component={OpenCheck} />
       <Route component={Nowhere} />

@@ -2,6 +2,7 @@ import { check } from './en/check.ts'
 import { flaws } from './en/flaws.ts'
 import { garments } from './en/garments.ts'
 import { measureAgain } from './en/measure-again.ts'
+import { notions } from './en/notions.ts'
 import { parts } from './en/parts.ts'
 import { patterns } from './en/patterns.ts'
 import { remedies } from './en/remedies.ts'
@@ -24,6 +25,7 @@ export const words = {
   measureAgain,
   patterns,
   stash,
+  notions,
   settings,
   sharing,
 }

@@ -18,6 +18,7 @@ import { FormPictures } from './form-pictures.tsx'
 import { PatternGone } from './gone.tsx'
 import { Hints } from './hints.tsx'
 import { MakersRules } from './makers-rules.tsx'
+import { NotionNeeds } from './notion-needs.tsx'
 import './patterns.css'
 import { Sizes } from './sizes.tsx'
 import { Versions } from './versions.tsx'
@@ -64,6 +65,7 @@ function Editing({ pattern }: { pattern: Pattern }) {
       <Sizes pattern={pattern} />
       <Hints pattern={pattern} />
       <Versions pattern={pattern} />
+      <NotionNeeds pattern={pattern} />
       <MakersRules pattern={pattern} />
       <Button
         look="danger"

@@ -16,6 +16,7 @@ import { settings } from '../../state/settings-state.ts'
 import { writeNumber, writeWithUnit } from '../../words/format.ts'
 import { cutWords, needsWords, patternName, pieceName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
+import { PatternNotions } from '../notions/pattern-notions.tsx'
 import { PatternGone } from './gone.tsx'
 import { Hints } from './hints.tsx'
 import './patterns.css'
@@ -72,6 +73,7 @@ function Shown({ pattern }: { pattern: Pattern }) {
           ))}
         </ul>
       </section>
+      <PatternNotions pattern={pattern} version={version.value} size={size.value} />
       <Cautions ids={pattern.cautions} />
       <Changing pattern={pattern} />
     </Screen>

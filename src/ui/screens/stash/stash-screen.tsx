@@ -35,6 +35,7 @@ export function StashScreen() {
   return (
     <Screen title={words.stash.title}>
       {garments.value.length === 0 ? <Empty /> : <List />}
+      <ButtonLink to="/notions">{words.notions.toNotions}</ButtonLink>
       <Demo />
       {unreadable > 0 && <p class="soft">{words.stash.unreadable(unreadable)}</p>}
     </Screen>

@@ -1,0 +1,122 @@
+import { useSignal } from '@preact/signals'
+import { useEffect } from 'preact/hooks'
+import { useLocation } from 'wouter-preact'
+import { NOTION_KINDS, type Notion } from '../../../core/notions/index.ts'
+import { Button, ButtonLink } from '../../parts/button.tsx'
+import { CardLink } from '../../parts/card.tsx'
+import { Screen } from '../../parts/screen.tsx'
+import { Sheet } from '../../parts/sheet.tsx'
+import {
+  isDemoNotion,
+  loadDemoNotions,
+  newNotion,
+  notions,
+  notionsOpen,
+  openNotions,
+  removeDemoNotions,
+  unreadableNotions,
+} from '../../state/notions-state.ts'
+import { settings } from '../../state/settings-state.ts'
+import { kindWords, notionName, ownedWords } from '../../words/notion-words.ts'
+import { words } from '../../words/words.ts'
+import './notions.css'
+
+const texts = words.notions
+
+/** Elastics, trims and fastenings owned. */
+export function NotionsScreen() {
+  useEffect(() => void openNotions(), [])
+  const choosing = useSignal(false)
+  if (!notionsOpen.value) return <p class="loading soft">{words.shell.loading}</p>
+  const unreadable = unreadableNotions.value.length
+  return (
+    <Screen title={texts.title} back="/stash">
+      <Button look="main" icon="plus" wide onPress={() => (choosing.value = true)}>
+        {texts.add}
+      </Button>
+      {notions.value.length === 0 ? <Empty /> : <List />}
+      <Demo />
+      <ButtonLink to="/strips">{texts.toStrips}</ButtonLink>
+      {unreadable > 0 && <p class="soft">{texts.unreadable(unreadable)}</p>}
+      {choosing.value && <KindSheet onClose={() => (choosing.value = false)} />}
+    </Screen>
+  )
+}
+
+function KindSheet({ onClose }: { onClose: () => void }) {
+  const [, go] = useLocation()
+  return (
+    <Sheet title={texts.whichKind} onClose={onClose}>
+      <ul class="kind-grid">
+        {NOTION_KINDS.map((kind) => (
+          <li key={kind}>
+            <Button wide onPress={() => go(`/notions/${newNotion(kind)}`)}>
+              {texts.kinds[kind]}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </Sheet>
+  )
+}
+
+function Empty() {
+  return (
+    <section class="stack" aria-labelledby="notions-empty">
+      <h2 id="notions-empty">{texts.empty}</h2>
+      <p>{texts.emptyHow}</p>
+    </section>
+  )
+}
+
+/** By kind, in the order in which kinds are chosen. */
+function List() {
+  const sorted = NOTION_KINDS.flatMap((kind) => notions.value.filter((notion) => notion.kind === kind))
+  return (
+    <section aria-label={texts.list}>
+      <ul class="stack">
+        {sorted.map((notion) => (
+          <li key={notion.id}>
+            <NotionCard notion={notion} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function NotionCard({ notion }: { notion: Notion }) {
+  const { id, kind, width, colour, place } = notion
+  const facts = [kindWords(kind, width, settings.value), colour, place]
+  return (
+    <CardLink to={`/notions/${id}`} title={notionName(notion)}>
+      <span class="card-text">{facts.filter((fact) => fact.trim() !== '').join(' · ')}</span>
+      {isDemoNotion(notion) && <span class="tag">{texts.demoMark}</span>}
+      <span class="card-text card-inline">{ownedWords(notion, settings.value)}</span>
+    </CardLink>
+  )
+}
+
+/** Notions to try things with, which come and go with one tap. */
+function Demo() {
+  const failed = useSignal(false)
+  if (notions.value.some(isDemoNotion)) {
+    return <Button onPress={removeDemoNotions}>{texts.demoRemove}</Button>
+  }
+  const load = () => {
+    failed.value = false
+    loadDemoNotions().catch(() => (failed.value = true))
+  }
+  return (
+    <section class="stack" aria-labelledby="demo-title">
+      <h2 id="demo-title">{texts.demo}</h2>
+      <p>{texts.demoHow}</p>
+      <Button onPress={load}>{texts.demoLoad}</Button>
+      {failed.value && (
+        <p class="field-error" role="alert">
+          {texts.demoFailed}
+        </p>
+      )}
+    </section>
+  )
+}
