@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto'
 import { onTestFinished } from 'vitest'
 import { failed, ok } from '../../src/core/base/result.ts'
-import { type Garment, NOT_YET_OWNED } from '../../src/core/garments/garment.ts'
+import type { Garment } from '../../src/core/garments/garment.ts'
 import type { Pattern } from '../../src/core/patterns/pattern.ts'
 import { closeStore, openStore, type Store, type StoreOptions } from '../../src/storage/open-store.ts'
 
@@ -37,44 +37,4 @@ export async function testStore(options: Partial<StoreOptions<TestDraft>> = {}):
   return store
 }
 
-export function testGarment(change: Partial<Garment> = {}): Garment {
-  return {
-    id: 'g1',
-    name: 'Striped T-shirt',
-    kind: 't-shirt',
-    labelSize: 'M',
-    measures: { chest: 520 },
-    traits: {},
-    opening: 'cut',
-    outline: null,
-    cloth: {
-      stretch: { across: 40, along: 20 },
-      structure: 'knit',
-      surface: 'plain',
-      pile: 'down',
-      faces: 1,
-      fibres: 'cotton',
-      colour: 'blue',
-    },
-    role: null,
-    flaws: [],
-    ...NOT_YET_OWNED,
-    price: 3,
-    washed: true,
-    ...change,
-  }
-}
-
-export function testPattern(change: Partial<Pattern> = {}): Pattern {
-  return {
-    id: 'p1',
-    name: 'Bag',
-    about: 'A bag.',
-    sizes: ['one'],
-    versions: [{ id: 'plain', name: 'Plain', pieces: [] }],
-    pieces: [],
-    clearance: 0,
-    cautions: [],
-    ...change,
-  }
-}
+export { testGarment, testPattern } from './records.ts'

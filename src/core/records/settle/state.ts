@@ -1,0 +1,99 @@
+import type { Cut, Offcut } from '../../stash/cut.ts'
+import type { Reservation } from '../../stash/reservation.ts'
+import type { Entries, Entry } from '../entries.ts'
+import { type Kept, type RecordRef, type RecordStore, type Records, refKey } from '../record.ts'
+
+/** One thing that was done so that the stash as a whole makes sense; screens tell it by the records' names. */
+export type Settlement = RecordRef &
+  (
+    | { readonly what: 'kept-for'; readonly by: RecordRef }
+    | { readonly what: 'orphan-gone' }
+    | { readonly what: 'cut-twice'; readonly by: RecordRef }
+    | { readonly what: 'released'; readonly why: 'place-taken' | 'laid-twice'; readonly by: RecordRef }
+    | { readonly what: 'released'; readonly why: 'no-cloth' }
+    | { readonly what: 'copies-taken-off'; readonly copies: number }
+    | { readonly what: 'moved' }
+  )
+
+/** A record that one side has removed and the other has still. */
+export interface Grave {
+  /** As it is on the side that still has it. */
+  readonly last: Entry
+  /** All of the side that removed it. */
+  readonly removedFrom: Entries
+}
+
+/** By refKey. */
+export type Graves = ReadonlyMap<string, Grave>
+
+/**
+ * Records while they are being settled. What is changed or removed here gets a time just after its last change, so
+ * that it wins over the copies of it that either device still has.
+ */
+export class Settling {
+  readonly entries: Map<string, Entry>
+  readonly graves: Graves
+  readonly settlements: Settlement[] = []
+  /** What was removed while settling. */
+  readonly #gone = new Map<string, Entry>()
+
+  constructor(entries: Entries, graves: Graves) {
+    this.entries = new Map(entries)
+    this.graves = graves
+  }
+
+  /** The kept records of a store, the last changed first; at equal times in the order of ids. */
+  kept<Name extends RecordStore>(store: Name): readonly Kept<Records[Name]>[] {
+    const found: Kept<Records[Name]>[] = []
+    for (const entry of this.entries.values()) {
+      if (entry.store === store && entry.state === 'kept') found.push(entry.kept as Kept<Records[Name]>)
+    }
+    return found.sort((a, b) => b.changedAt - a.changedAt || (a.id < b.id ? -1 : 1))
+  }
+
+  /** True if there is such a record, be it one that cannot be read. */
+  has(ref: RecordRef): boolean {
+    const entry = this.entries.get(refKey(ref))
+    return entry !== undefined && entry.state !== 'removed'
+  }
+
+  /** The record, or the last that is known of it if it was removed here or by one side. */
+  known(store: 'cuts', id: string): Cut | null
+  known(store: 'offcuts', id: string): Offcut | null
+  known(store: RecordStore, id: string): unknown {
+    const key = refKey({ store, id })
+    const entry = this.entries.get(key)
+    if (entry?.state === 'kept') return entry.kept.value
+    const last = this.#gone.get(key) ?? this.graves.get(key)?.last
+    return last?.state === 'kept' ? last.kept.value : null
+  }
+
+  /** Brings a removed record back for another, unless whoever removed it had that other one before them. */
+  revive(ref: RecordRef, child: RecordRef): boolean {
+    const key = refKey(ref)
+    const removed = this.entries.get(key)
+    const grave = this.graves.get(key)
+    if (removed?.state !== 'removed' || grave?.last.state !== 'kept') return false
+    if (grave.removedFrom.get(refKey(child))?.state === 'kept') return false
+    const stamp = removed.stamp + 1
+    this.entries.set(key, { ...grave.last, stamp, kept: { ...grave.last.kept, changedAt: stamp } })
+    return true
+  }
+
+  remove(ref: RecordRef): void {
+    const key = refKey(ref)
+    const entry = this.entries.get(key)
+    if (!entry || entry.state === 'removed') return
+    this.#gone.set(key, entry)
+    const { store, id, stamp } = entry
+    this.entries.set(key, { store, id, stamp: stamp + 1, state: 'removed' })
+  }
+
+  changeReservation(id: string, value: Reservation): void {
+    const key = refKey({ store: 'reservations', id })
+    const entry = this.entries.get(key)
+    if (entry?.state !== 'kept') return
+    const stamp = entry.stamp + 1
+    this.entries.set(key, { ...entry, stamp, kept: { ...entry.kept, value, changedAt: stamp } })
+  }
+}

@@ -1,0 +1,49 @@
+import * as z from 'zod/mini'
+import { RECORD_STORES } from '../../core/records/record.ts'
+import { cutSchema, offcutSchema } from '../model/cut.ts'
+import { id } from '../model/fields.ts'
+import { garmentSchema } from '../model/garment.ts'
+import { notionSchema } from '../model/notion.ts'
+import { patternSchema } from '../model/pattern.ts'
+import { photoSchema } from '../model/photo.ts'
+import { projectSchema } from '../model/project.ts'
+import { reservationSchema } from '../model/reservation.ts'
+import { FORMAT, FORMAT_VERSION } from './backup.ts'
+
+/** ms since 1970, up to the year 10000. */
+const time = z.number().check(z.nonnegative(), z.lte(253_402_300_799_999))
+const store = z.enum(RECORD_STORES)
+const anything = z.unknown()
+
+const MOST_RECORDS = 200_000
+
+function shelf<Value extends z.ZodMiniType>(value: Value) {
+  return z
+    .array(z.strictObject({ id, value, keptAt: time, changedAt: time }))
+    .check(z.maxLength(MOST_RECORDS))
+}
+
+/** What backup.json looks like. backup.schema.json is written from it. */
+export const backupSchema = z.strictObject({
+  format: z.literal(FORMAT),
+  version: z.literal(FORMAT_VERSION),
+  device: id,
+  madeAt: time,
+  records: z.strictObject({
+    garments: shelf(garmentSchema),
+    patterns: shelf(patternSchema),
+    projects: shelf(projectSchema),
+    reservations: shelf(reservationSchema),
+    cuts: shelf(cutSchema),
+    offcuts: shelf(offcutSchema),
+    notions: shelf(notionSchema),
+    photos: shelf(photoSchema),
+  }),
+  removed: z.array(z.strictObject({ store, id, removedAt: time })).check(z.maxLength(MOST_RECORDS)),
+  unread: z.array(z.strictObject({ store, id, record: anything })).check(z.maxLength(MOST_RECORDS)),
+  common: z
+    .array(z.strictObject({ device: id, at: time, stamps: z.record(z.string(), z.number()) }))
+    .check(z.maxLength(100)),
+  settings: z.optional(anything),
+  draft: z.optional(anything),
+})

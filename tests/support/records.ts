@@ -1,0 +1,44 @@
+import { type Garment, NOT_YET_OWNED } from '../../src/core/garments/garment.ts'
+import type { Pattern } from '../../src/core/patterns/pattern.ts'
+
+export function testGarment(change: Partial<Garment> = {}): Garment {
+  return {
+    id: 'g1',
+    name: 'Striped T-shirt',
+    kind: 't-shirt',
+    labelSize: 'M',
+    measures: { chest: 520 },
+    traits: {},
+    opening: 'cut',
+    outline: null,
+    cloth: {
+      stretch: { across: 40, along: 20 },
+      structure: 'knit',
+      surface: 'plain',
+      pile: 'down',
+      faces: 1,
+      fibres: 'cotton',
+      colour: 'blue',
+    },
+    role: null,
+    flaws: [],
+    ...NOT_YET_OWNED,
+    price: 3,
+    washed: true,
+    ...change,
+  }
+}
+
+export function testPattern(change: Partial<Pattern> = {}): Pattern {
+  return {
+    id: 'p1',
+    name: 'Bag',
+    about: 'A bag.',
+    sizes: ['one'],
+    versions: [{ id: 'plain', name: 'Plain', pieces: [] }],
+    pieces: [],
+    clearance: 0,
+    cautions: [],
+    ...change,
+  }
+}
