@@ -43,6 +43,11 @@ export class NoFitTable {
     private readonly excess: Mm,
   ) {}
 
+  /** How many no-fit polygons it holds. */
+  get size(): number {
+    return this.held
+  }
+
   /** Translations of `moving` relative to `fixed` at which they overlap or come too near. */
   get(fixed: Shape, moving: Shape): NoFit {
     const known = this.rows[fixed.id]?.[moving.id]
@@ -63,7 +68,8 @@ export class NoFitTable {
   }
 
   private compute(fixed: Shape, moving: Shape): Rings {
-    if (fixed.outlineId > moving.outlineId) return this.get(moving, fixed).rings.map(seenThroughOrigin)
+    if (this.table.precedes(moving.outlineId, fixed.outlineId))
+      return this.get(moving, fixed).rings.map(seenThroughOrigin)
     const relative = relativeOrientation(fixed, moving)
     const key = `${fixed.outlineId} ${moving.outlineId} ${relative.turn} ${relative.mirrored}`
     let base = this.bases.get(key)

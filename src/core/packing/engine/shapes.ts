@@ -22,11 +22,15 @@ export function turnNormalised(turn: Deg): Deg {
   return rounded === 360 ? 0 : rounded
 }
 
-/** All outlines and the ways they are held, numbered as they are asked for. */
+/**
+ * All outlines and the ways they are held, numbered as they are asked for. Numbers only tell apart: what is computed of
+ * outlines and shapes never depends on them, so that several problems may share a table.
+ */
 export class ShapeTable {
   readonly shapes: Shape[] = []
   /** Outlines as given but drawn in by `inset`, unturned. */
   readonly outlines: Polygon[] = []
+  private readonly outlineKeys: string[] = []
   private readonly outlineIds = new Map<string, number>()
   private readonly shapeIds = new Map<string, Shape>()
 
@@ -39,19 +43,20 @@ export class ShapeTable {
     if (id === undefined) {
       id = this.outlines.length
       this.outlines.push(shrunk(outline, this.inset))
+      this.outlineKeys.push(key)
       this.outlineIds.set(key, id)
     }
     return id
   }
 
-  /** The outline held that way, if it has been asked for before. */
-  known(outlineId: number, { turn, mirrored }: Orientation): Shape | undefined {
-    return this.shapeIds.get(`${outlineId} ${turnNormalised(turn)} ${mirrored}`)
+  /** True if the first of two outlines comes first in an order that holds in every table. */
+  precedes(outlineId: number, otherId: number): boolean {
+    return (this.outlineKeys[outlineId] as string) < (this.outlineKeys[otherId] as string)
   }
 
   /** The outline held that way. */
   shape(outlineId: number, held: Orientation): Shape {
-    const known = this.known(outlineId, held)
+    const known = this.shapeIds.get(shapeKey(outlineId, held))
     if (known) return known
     const { mirrored } = held
     const orientation = { turn: turnNormalised(held.turn), mirrored }
@@ -66,7 +71,48 @@ export class ShapeTable {
       area: polygonArea(outline),
     }
     this.shapes.push(shape)
-    this.shapeIds.set(`${outlineId} ${orientation.turn} ${mirrored}`, shape)
+    this.shapeIds.set(shapeKey(outlineId, orientation), shape)
+    return shape
+  }
+}
+
+function shapeKey(outlineId: number, { turn, mirrored }: Orientation): string {
+  return `${outlineId} ${turnNormalised(turn)} ${mirrored}`
+}
+
+/** What one problem has asked of a table. It knows of nothing that others have asked, so that no answer depends on them. */
+export class AskedShapes {
+  private readonly asked = new Map<string, Shape>()
+
+  constructor(private readonly table: ShapeTable) {}
+
+  /** How many shapes this problem has asked for. */
+  get size(): number {
+    return this.asked.size
+  }
+
+  outlineId(outline: Polygon): number {
+    return this.table.outlineId(outline)
+  }
+
+  /** As `ShapeTable.outlines` has it. */
+  outline(outlineId: number): Polygon {
+    return this.table.outlines[outlineId] as Polygon
+  }
+
+  /** The outline held that way, if this problem has asked for it before. */
+  known(outlineId: number, held: Orientation): Shape | undefined {
+    return this.asked.get(shapeKey(outlineId, held))
+  }
+
+  /** The outline held that way. */
+  shape(outlineId: number, held: Orientation): Shape {
+    const key = shapeKey(outlineId, held)
+    let shape = this.asked.get(key)
+    if (!shape) {
+      shape = this.table.shape(outlineId, held)
+      this.asked.set(key, shape)
+    }
     return shape
   }
 }

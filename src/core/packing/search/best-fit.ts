@@ -54,7 +54,7 @@ function optionsAgainst(model: Model, kind: ItemClass, present: readonly Option[
   return (kind.item.ways[region] ?? []).flatMap((way) =>
     turnsAgainst(way, kind.item.outline, placed.shape.outline).flatMap((turn) => {
       const held = { turn, mirrored: way.mirrored }
-      const isFull = table.shapes.length >= BEST_FIT.mostShapes
+      const isFull = table.size >= BEST_FIT.mostShapes
       const shape = isFull ? table.known(kind.outlineId, held) : table.shape(kind.outlineId, held)
       if (!shape || isThere(shape)) return []
       const option = new Option(region, shape, domains)

@@ -6,7 +6,7 @@ import type { Point, Rings, Way } from '../../geometry/types.ts'
 import { CONFINED, INSET } from '../config.ts'
 import { discInside, forbiddenTo, sittingSet, sittingWays } from '../engine/confinement.ts'
 import { feasibleDomain, innerFit } from '../engine/inner-fit.ts'
-import type { Shape, ShapeTable } from '../engine/shapes.ts'
+import type { AskedShapes, Shape } from '../engine/shapes.ts'
 import { shrunk } from '../engine/shrunk.ts'
 import type { Item, Region, Showing } from '../problem.ts'
 import { ItemClass } from './item-class.ts'
@@ -21,7 +21,7 @@ export function confinedClass(
   index: number,
   item: Item,
   regions: readonly Region[],
-  table: ShapeTable,
+  table: AskedShapes,
   choice: TurnChoice,
 ): ItemClass {
   const outlineId = table.outlineId(item.outline)
@@ -32,8 +32,7 @@ export function confinedClass(
       (shape) => new Option(r, shape, domains),
     ),
   )
-  const outline = table.outlines[outlineId] as ItemClass['item']['outline']
-  return new ItemClass(index, { ...item, ways }, outlineId, outline, allowed)
+  return new ItemClass(index, { ...item, ways }, outlineId, table.outline(outlineId), allowed)
 }
 
 function singleWays(item: Item, region: Region, ways: readonly Way[], choice: TurnChoice): readonly Way[] {

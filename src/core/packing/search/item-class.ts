@@ -1,3 +1,4 @@
+import { convexHull } from '../../geometry/convex.ts'
 import { polygonArea } from '../../geometry/polygon.ts'
 import type { Polygon } from '../../geometry/types.ts'
 import type { Item } from '../problem.ts'
@@ -34,8 +35,9 @@ export class ItemClass {
 }
 
 function diameterOf(outline: Polygon): number {
+  const hull = convexHull(outline)
   let greatest = 0
-  for (const [ax, ay] of outline)
-    for (const [bx, by] of outline) greatest = Math.max(greatest, Math.hypot(ax - bx, ay - by))
+  for (const [ax, ay] of hull)
+    for (const [bx, by] of hull) greatest = Math.max(greatest, Math.hypot(ax - bx, ay - by))
   return greatest
 }

@@ -1,24 +1,20 @@
-import type { Orientation, Polygon } from '../../geometry/types.ts'
-import { CLEARANCE_EXCESS, INSET, SAME_SHAPE } from '../config.ts'
+import type { Orientation } from '../../geometry/types.ts'
+import { SAME_SHAPE } from '../config.ts'
 import { isConfined } from '../engine/confinement.ts'
-import { NoFitTable } from '../engine/no-fit-table.ts'
-import { type Shape, ShapeTable, sameUpToTranslation } from '../engine/shapes.ts'
+import type { Engine } from '../engine/engine.ts'
+import { type AskedShapes, type Shape, sameUpToTranslation } from '../engine/shapes.ts'
 import type { CopyRef, Item, PackingProblem, Region } from '../problem.ts'
 import { confinedClass } from './confined-class.ts'
 import { ItemClass } from './item-class.ts'
 import { Domains, Option } from './option.ts'
 import { orientationsOf, type TurnChoice } from './turns.ts'
 
+export { createEngine, type Engine, engineOf } from '../engine/engine.ts'
+
 /** One thing to place. */
 export interface Copy {
   readonly ref: CopyRef
   readonly kind: ItemClass
-}
-
-/** Shapes and no-fit polygons, which do not depend on the regions and may serve several problems. */
-export interface Engine {
-  readonly table: ShapeTable
-  readonly noFits: NoFitTable
 }
 
 /** A packing problem made ready for the search. */
@@ -29,23 +25,6 @@ export interface Model extends Engine {
   readonly copies: readonly Copy[]
   readonly needed: number
   readonly domains: Domains
-}
-
-export function createEngine(clearance: number): Engine {
-  const table = new ShapeTable(INSET)
-  return { table, noFits: new NoFitTable(table, clearance, CLEARANCE_EXCESS) }
-}
-
-const engines = new WeakMap<PackingProblem, Engine>()
-
-/** The engine of a problem, kept for as long as the problem is: its spare is asked for right after its lay. */
-export function engineOf(problem: PackingProblem): Engine {
-  let engine = engines.get(problem)
-  if (!engine) {
-    engine = createEngine(problem.clearance)
-    engines.set(problem, engine)
-  }
-  return engine
 }
 
 export function createModel(problem: PackingProblem, engine: Engine, choice: TurnChoice = 'exact'): Model {
@@ -70,7 +49,7 @@ function createClass(
   index: number,
   item: Item,
   regions: readonly Region[],
-  table: ShapeTable,
+  table: AskedShapes,
   domains: Domains,
   choice: TurnChoice,
 ): ItemClass {
@@ -80,11 +59,11 @@ function createClass(
     const orientations = orientationsOf(ways, item.outline, (regions[r] as Region).outline, choice)
     return unlikeShapes(table, outlineId, orientations).map((shape) => new Option(r, shape, domains))
   })
-  return new ItemClass(index, item, outlineId, table.outlines[outlineId] as Polygon, allowed)
+  return new ItemClass(index, item, outlineId, table.outline(outlineId), allowed)
 }
 
 /** The shapes of an outline that differ by more than a translation. */
-function unlikeShapes(table: ShapeTable, outlineId: number, orientations: readonly Orientation[]): Shape[] {
+function unlikeShapes(table: AskedShapes, outlineId: number, orientations: readonly Orientation[]): Shape[] {
   const kept: Shape[] = []
   for (const orientation of orientations) {
     const shape = table.shape(outlineId, orientation)
