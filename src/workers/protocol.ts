@@ -5,6 +5,7 @@ import type { CheckAnswer, CheckQuestion, SolveProgress } from '../core/planning
 import type { Lay, LayPlacement } from '../core/planning/lay.ts'
 import type { LayProblem } from '../core/planning/lay-problem.ts'
 import type { RemedyOutcome } from '../core/planning/remedies/solve-remedies.ts'
+import type { Making, NewClothLength } from '../core/planning/savings/new-cloth.ts'
 import type { BriefQuestion, KindBrief } from '../core/planning/shopping-brief/brief.ts'
 
 /** A question with its answer, and how far a tape figure may be off. */
@@ -26,6 +27,12 @@ export interface Jobs {
   measures: { asks: AnsweredCheck; tells: MeasureOutcome; answers: null }
   /** What to look for among garments of one kind, told again whenever a figure is added or finer. */
   brief: { asks: BriefQuestion; tells: KindBrief; answers: Result<KindBrief> }
+  /** What a project would take of new cloth of this width. */
+  'new-cloth': {
+    asks: { readonly making: Making; readonly width: Mm }
+    tells: never
+    answers: Result<readonly NewClothLength[]>
+  }
 }
 
 export type JobKind = keyof Jobs

@@ -5,6 +5,7 @@ import type { SolveControl, SolveProgress } from '../core/planning/check.ts'
 import { checkQuestion } from '../core/planning/check-question.ts'
 import { roomAsked } from '../core/planning/doubt.ts'
 import { solveRemedies } from '../core/planning/remedies/solve-remedies.ts'
+import { newClothLengths } from '../core/planning/savings/new-cloth.ts'
 import { shoppingBrief } from '../core/planning/shopping-brief/shopping-brief.ts'
 import type { AnsweredCheck, JobKind, JobRequest, Jobs, WorkerReply } from './protocol.ts'
 
@@ -40,6 +41,8 @@ function answerTo(request: JobRequest, control: Control, tell: Tell): Jobs[JobKi
     }
     case 'brief':
       return shoppingBrief(request.asks, control, tell)
+    case 'new-cloth':
+      return newClothLengths(request.asks.making, request.asks.width, control)
   }
 }
 

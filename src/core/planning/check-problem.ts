@@ -6,6 +6,7 @@ import { layPanels, MOTIF } from './lay-panels.ts'
 import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
 import { shownOn } from './motif-wish.ts'
 import { hasMotif } from './motifs.ts'
+import { plainPiece } from './plain-piece.ts'
 
 /** Seconds that a shared problem file asks for; the screen sets its own. */
 const FILE_SECONDS = 10
@@ -37,25 +38,16 @@ export function layProblemFor(question: CheckQuestion, heads: Heads = 'up'): Res
 }
 
 function layPiece(
-  { piece, shape, outline }: PieceInSize,
+  inSize: PieceInSize,
   { ownHem: hemmed = [], motif }: CheckQuestion,
   panels: readonly LayPanel[],
 ): LayPiece {
+  const { piece, shape, outline } = inSize
   const own = hemmed.includes(piece.id) ? ownHem(shape) : null
   const cut = own?.outline ?? outline
   const shows = motif?.piece === piece.id && panels.some((panel) => hasMotif(panel, MOTIF))
   return {
-    id: piece.id,
-    count: piece.copies,
-    outline: cut,
-    mirror: piece.mirror,
-    grain: piece.grain,
-    turns: null,
-    tilt: piece.tilt,
-    needs: piece.needs,
-    surface: piece.surface,
-    cloth: null,
-    optional: piece.optional,
+    ...plainPiece({ ...inSize, outline: cut }),
     ...(own ? { sit: { edge: own.edge, must: true } } : {}),
     ...(shows ? { shows: shownOn(cut, motif, MOTIF) } : {}),
   }

@@ -1,23 +1,54 @@
+import { sooner } from '../../base/deadline.ts'
+import { ok, type Result } from '../../base/result.ts'
 import type { ClothRole } from '../../base/terms.ts'
 import type { Mm } from '../../base/units.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Item } from '../../packing/problem.ts'
 import { packStrip, type StripControl } from '../../packing/strip.ts'
+import type { Pattern } from '../../patterns/pattern.ts'
+import { piecesOf } from '../../patterns/pieces-of.ts'
 import type { LayPiece, LayProblem } from '../lay-problem.ts'
+import { plainPiece } from '../plain-piece.ts'
 import { translateProblem } from '../translate.ts'
 
-/** The pieces that one cloth must yield, and the gap between them. */
-export interface ClothPieces {
-  readonly role: ClothRole
+/** What is made. */
+export interface Making {
+  readonly pattern: Pattern
+  /** Id. */
+  readonly version: string
+  readonly size: string
+  /** Least gap between pieces; the pattern may ask for more. */
   readonly clearance: Mm
-  readonly pieces: readonly LayPiece[]
 }
 
-/** What the same pieces would take from new cloth. */
+/** What the pieces of one role would take from new cloth. */
 export interface NewClothLength {
   readonly role: ClothRole
   /** The shortest length found in the time; null: a piece is wider than the cloth. */
   readonly length: Mm | null
+}
+
+/**
+ * The lengths of new cloth that a project would take, role by role: `width` wide, laid single, plain, stretching as asked, one right
+ * side. Optional pieces are cut too. The same packing as everywhere, on a strip, so each is a length one could really cut from.
+ * Fails as piecesOf does.
+ */
+export function newClothLengths(
+  { pattern, version, size, clearance }: Making,
+  width: Mm,
+  { seed, clock, deadline }: Omit<StripControl, 'onProgress'>,
+): Result<readonly NewClothLength[]> {
+  const pieces = piecesOf(pattern, version, size)
+  if (!pieces.ok) return pieces
+  const roles = [...new Set(pieces.value.map(({ piece }) => piece.role))]
+  const gap = Math.max(clearance, pattern.clearance)
+  return ok(
+    roles.map((role, k) => {
+      const mine = pieces.value.filter(({ piece }) => piece.role === role).map(plainPiece)
+      const share = sooner(deadline, deadline.left() / (roles.length - k), clock)
+      return { role, length: lengthFor(mine, gap, width, { seed, clock, deadline: share }) }
+    }),
+  )
 }
 
 /** Longer than any cloth, so that no piece is refused for its length. */
@@ -26,22 +57,14 @@ const ENDLESS: Mm = 1e6
 /** A quarter turn brings the grain, which is +y in a lay, to the +x that a strip is long in. */
 const ALONG_STRIP = { turn: 90, mirrored: false }
 
-/**
- * The length of new cloth, `width` wide and laid single, that the pieces would take: plain, stretching as asked, one right
- * side. The optional ones are cut too. The same packing as everywhere, on a strip, so the figure is what one could really cut.
- */
-export function newClothLength(
-  { role, clearance, pieces }: ClothPieces,
-  width: Mm,
-  control: Omit<StripControl, 'onProgress'>,
-): NewClothLength {
+function lengthFor(pieces: readonly LayPiece[], clearance: Mm, width: Mm, control: StripControl): Mm | null {
   const { packing } = translateProblem(onNewCloth(pieces, clearance, width))
   const items = packing.items.map((item): Item => {
     return { ...item, optional: false, outline: polygonOriented(item.outline, ALONG_STRIP) }
   })
-  if (items.some((item) => !fitsAcross(item, width))) return { role, length: null }
+  if (items.some((item) => !fitsAcross(item, width))) return null
   const { length } = packStrip({ height: width, clearance, items }, control)
-  return { role, length: Number.isFinite(length) ? length : null }
+  return Number.isFinite(length) ? length : null
 }
 
 function onNewCloth(pieces: readonly LayPiece[], clearance: Mm, width: Mm): LayProblem {
@@ -59,8 +82,7 @@ function onNewCloth(pieces: readonly LayPiece[], clearance: Mm, width: Mm): LayP
     faces: 1,
     cloth: null,
   } as const
-  const bare = pieces.map(({ sit: _, shows: __, ...piece }) => ({ ...piece, cloth: null }))
-  return { name: '', clearance, seconds: 0, panels: [panel], pieces: bare }
+  return { name: '', clearance, seconds: 0, panels: [panel], pieces }
 }
 
 /** True if the item is no wider than the cloth in some turn it may take. */
