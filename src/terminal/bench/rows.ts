@@ -1,5 +1,6 @@
 import type { GarmentsFigure } from './run-garments.ts'
 import type { PlantedFigure } from './run-planted.ts'
+import type { SpareFigure } from './run-spares.ts'
 import type { StoppingFigure } from './run-stopping.ts'
 import type { StripFigure } from './run-strips.ts'
 
@@ -41,4 +42,8 @@ export function garmentsRow(figure: GarmentsFigure): string {
 
 export function stoppingRow({ stopped, wentOn, goneMedian, goneMost }: StoppingFigure): string {
   return `${stopped} searches stopped midway: none went on for more than ${wentOn.toFixed(0)} ms, thread gone after ${goneMedian.toFixed(0)} ms in the median, ${goneMost.toFixed(0)} ms at most`
+}
+
+export function spareRow({ lays, median, p95, spare }: SpareFigure): string {
+  return `spare of ${lays} lays: processor time ${median.toFixed(0)} ms in the median, 95th per cent ${p95.toFixed(0)} ms; ${spare.toFixed(1)} mm in the mean`
 }

@@ -2,12 +2,13 @@ import type { BenchArguments } from './arguments.ts'
 import { answerRow } from './figures.ts'
 import { PROOF_PROBLEMS } from './proof-problems.ts'
 import { puzzles } from './puzzles.ts'
-import { garmentsRow, plantedRow, stoppingRow, stripMeanRow, stripRow } from './rows.ts'
+import { garmentsRow, plantedRow, spareRow, stoppingRow, stripMeanRow, stripRow } from './rows.ts'
 import { runChecks } from './run-checks.ts'
 import { runFits } from './run-fits.ts'
 import { runGarments } from './run-garments.ts'
 import { runPlanted } from './run-planted.ts'
 import { problemRow, runProblems } from './run-problems.ts'
+import { runSpares } from './run-spares.ts'
 import { runStopping } from './run-stopping.ts'
 import { runStrips } from './run-strips.ts'
 
@@ -43,13 +44,24 @@ async function figuresOf(asked: BenchArguments, say: Say) {
   )
   const checks = runChecks(!asked.every)
   say(answerRow(asked.every ? 'demo data, every size' : 'demo data, one size a version', checks))
+  const spares = runSpares()
+  say(spareRow(spares))
   const garments = await runGarments(asked.garments)
   say(garmentsRow(garments))
   const stopping = await runStopping()
   say(stoppingRow(stopping))
   const proofs = problemFigures('small proofs', runProblems(PROOF_PROBLEMS, PROOF_SECONDS), say)
   const solved = problemFigures('puzzles', runProblems(puzzles(asked.folder), PUZZLE_SECONDS), say)
-  return { fits, checks, garments, stopping, proofs, puzzles: solved, strips: stripFigures(asked, say) }
+  return {
+    fits,
+    checks,
+    spares,
+    garments,
+    stopping,
+    proofs,
+    puzzles: solved,
+    strips: stripFigures(asked, say),
+  }
 }
 
 function problemFigures(title: string, running: ReturnType<typeof runProblems>, say: Say) {
