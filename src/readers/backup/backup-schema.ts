@@ -45,5 +45,5 @@ export const backupSchema = z.strictObject({
     .array(z.strictObject({ device: id, at: time, stamps: z.record(z.string(), z.number()) }))
     .check(z.maxLength(100)),
   settings: z.optional(anything),
-  draft: z.optional(anything),
+  drafts: z.record(z.string(), anything),
 })

@@ -10,7 +10,7 @@ export interface Backup {
   readonly common: readonly CommonState[]
   /** As they are stored: whoever takes them up passes them through their own gates. Absent: none. */
   readonly settings?: unknown
-  readonly draft?: unknown
+  readonly drafts: Readonly<Record<string, unknown>>
   readonly pictures: readonly Picture[]
 }
 

@@ -89,7 +89,7 @@ function readDocument(json: unknown): Result<Document> | BackupReading {
     return refuse('was made by a newer version of this app; update the app first')
   const read = readBySchema(backupSchema, json)
   if (!read.ok) return { ok: false, faults: read.faults.map((each) => withRecord(each, json)) }
-  const { device, madeAt, common, removed, settings, draft } = read.value
+  const { device, madeAt, common, removed, settings, drafts } = read.value
   const records = read.value.records as Contents['records']
   const unread = read.value.unread.map(({ store, id, record }) => ({ store, id, record: fromJson(record) }))
   const contents: Contents = { records, removed, unread }
@@ -101,7 +101,7 @@ function readDocument(json: unknown): Result<Document> | BackupReading {
     common,
     contents,
     ...(settings === undefined ? {} : { settings }),
-    ...(draft === undefined ? {} : { draft }),
+    drafts,
   })
 }
 
@@ -121,8 +121,12 @@ function senseFaults({ records, removed, unread }: Contents): readonly Fault[] {
       if (value.id !== id) faults.push(fault(`${field}.value.id`, 'must be the id of its record'))
     })
   }
-  removed.forEach(({ store, id }, k) => once(store, id, `removed[${k}]`))
-  unread.forEach(({ store, id }, k) => once(store, id, `unread[${k}]`))
+  for (const [k, { store, id }] of removed.entries()) once(store, id, `removed[${k}]`)
+  for (const [k, { store, id, record }] of unread.entries()) {
+    once(store, id, `unread[${k}]`)
+    if ((record as { id?: unknown } | null)?.id !== id)
+      faults.push(fault(`unread[${k}].record.id`, 'must be the id of its record'))
+  }
   records.garments.forEach(({ value }, k) => {
     const read = readGarment(value)
     if (read.ok) return

@@ -24,7 +24,7 @@ export async function writeBackup(backup: Backup): Promise<Blob> {
   return new Blob(parts, { type: 'application/zip' })
 }
 
-function documentOf({ device, madeAt, contents, common, settings, draft }: Backup): object {
+function documentOf({ device, madeAt, contents, common, settings, drafts }: Backup): object {
   return {
     format: FORMAT,
     version: FORMAT_VERSION,
@@ -35,6 +35,6 @@ function documentOf({ device, madeAt, contents, common, settings, draft }: Backu
     unread: contents.unread.map(({ record, ...ref }) => ({ ...ref, record: toJson(record) })),
     common,
     ...(settings === undefined ? {} : { settings }),
-    ...(draft === undefined ? {} : { draft }),
+    drafts,
   }
 }
