@@ -52,11 +52,21 @@ export function piecesWords(lengths: readonly Mm[], units: Units): string {
   )
 }
 
-/** One line of what to buy. */
+/** One line of what to buy: “Elastic, 25 mm wide: 90 cm (2 × 45 cm), for “Legs””. */
 export function buyWords({ kind, names, width, lengths, count }: ToBuy, units: Units): string {
-  const what = kindWords(kind, width, units)
-  if (!isByLength(kind)) return texts.buyCount(writeNumber(count), what, writeList(names))
-  const total = lengths.reduce((sum, length) => sum + length, 0)
-  const all = texts.buyLengths(writeWithUnit(total, units, 'up'), what, writeList(names))
-  return lengths.length === 1 ? all : `${all}, ${texts.buyIn(piecesWords(lengths, units))}`
+  const line = texts.buy(
+    kindWords(kind, width, units),
+    isByLength(kind) ? buyLength(lengths, units) : writeNumber(count),
+  )
+  const telling = names.filter((name) => name.trim() !== '' && name.trim() !== texts.kinds[kind])
+  return telling.length === 0 ? line : texts.buyFor(line, writeList(telling.map(texts.quoted)))
+}
+
+function buyLength(lengths: readonly Mm[], units: Units): string {
+  const total = writeWithUnit(
+    lengths.reduce((sum, length) => sum + length, 0),
+    units,
+    'up',
+  )
+  return lengths.length === 1 ? total : texts.buyIn(total, piecesWords(lengths, units))
 }

@@ -138,23 +138,24 @@ function CutLine({ cut }: { cut: NotionCut }) {
     .join(', ')
   return (
     <li class="notion-cut">
-      {isByLength(notion.kind) ? <LengthCut cut={cut} name={name} /> : <CountCut cut={cut} name={name} />}
+      <strong>{name}</strong>
+      {isByLength(notion.kind) ? <LengthCut cut={cut} /> : <span>{countCut(cut)}</span>}
     </li>
   )
 }
 
-function LengthCut({ cut, name }: { cut: NotionCut; name: string }) {
+function LengthCut({ cut }: { cut: NotionCut }) {
   const pieces = piecesWords(
     cut.takes.map(({ amount }) => amount),
     settings.value,
   )
+  const from = writeWithUnit(cut.from, settings.value)
   return (
     <>
       <span>
-        <strong>{texts.from(writeWithUnit(cut.from, settings.value), name)}</strong>{' '}
         {cut.left >= SHORTEST_END
-          ? texts.cutOff(pieces, writeWithUnit(cut.left, settings.value, 'down'))
-          : texts.usedUp(pieces)}
+          ? texts.cutOff(from, pieces, writeWithUnit(cut.left, settings.value, 'down'))
+          : texts.usedUp(from, pieces)}
       </span>
       <span class="length-bar" aria-hidden="true">
         {cut.takes.map(({ amount }, k) => (
@@ -165,14 +166,9 @@ function LengthCut({ cut, name }: { cut: NotionCut; name: string }) {
   )
 }
 
-function CountCut({ cut, name }: { cut: NotionCut; name: string }) {
-  const count = cut.takes.reduce((sum, { amount }) => sum + amount, 0)
-  return (
-    <span>
-      <strong>{texts.fromCount(writeNumber(cut.from), name)}</strong>{' '}
-      {texts.take(writeNumber(count), writeNumber(cut.left))}
-    </span>
-  )
+function countCut({ from, takes, left }: NotionCut): string {
+  const count = takes.reduce((sum, { amount }) => sum + amount, 0)
+  return texts.take(writeNumber(from), writeNumber(count), writeNumber(left))
 }
 
 /** True for a need that there is something to say of: sizes that take none of it say nothing. */
