@@ -36,7 +36,7 @@ export function Places() {
 }
 
 function isAt(location: string, place: string): boolean {
-  if (place === '/') return location === '/' || location === '/open-check'
+  if (place === '/') return location === '/' || location === '/open-check' || location === '/look-for'
   if (place === '/stash' && OF_THE_STASH.test(location)) return true
   return location === place || location.startsWith(`${place}/`)
 }

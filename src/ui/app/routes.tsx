@@ -28,6 +28,9 @@ const OneGarment = lazyScreen(() =>
 const Notions = lazyScreen(() => import('../screens/notions/notions-screen.tsx').then((m) => m.NotionsScreen))
 const OneNotion = lazyScreen(() => import('../screens/notions/notion-screen.tsx').then((m) => m.NotionScreen))
 const Strips = lazyScreen(() => import('../screens/notions/strips-screen.tsx').then((m) => m.StripsScreen))
+const LookFor = lazyScreen(() =>
+  import('../screens/look-for/look-for-screen.tsx').then((m) => m.LookForScreen),
+)
 const Settings = lazyScreen(() =>
   import('../screens/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
 )
@@ -55,6 +58,7 @@ export function Routes() {
       <Route path="/notions" component={Notions} />
       <Route path="/notions/:id" component={OneNotion} />
       <Route path="/strips" component={Strips} />
+      <Route path="/look-for" component={LookFor} />
       <Route path="/settings" component={Settings} />
       <Route path="/open-check" component={OpenCheck} />
       <Route component={Nowhere} />

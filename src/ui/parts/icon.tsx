@@ -23,6 +23,8 @@ const PATHS = {
   offline: 'M3 9a13 13 0 0 1 18 0M6.5 13a8 8 0 0 1 11 0M12 18.5v.1M4 4l16 16',
   keep: 'M5 8h14v12H5zM8 8a4 4 0 0 1 8 0M9 14l2.2 2.2L15.5 12',
   leave: 'M13 4H5v16h8M10 12h11M17 8l4 4-4 4',
+  list: 'M4 5h3v3H4zM10 6.5h10M4 11h3v3H4zM10 12.5h10M4 17h3v3H4zM10 18.5h10',
+  print: 'M7 9V3h10v6M7 17H4V9h16v8h-3M7 14h10v7H7z',
   share: 'M12 15V3M7.5 7.5L12 3l4.5 4.5M5 12v9h14v-9',
   turned: 'M12 3v18M9 7L3 12l6 5zM15 7l6 5-6 5z',
   measure: 'M3 8h18v8H3zM7 8v3M11 8v4M15 8v3M19 8v2',

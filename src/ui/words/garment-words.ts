@@ -1,31 +1,16 @@
 import type { Mm } from '../../core/base/units.ts'
-import type { Garment, KindId } from '../../core/garments/index.ts'
+import { type Garment, TELLING_MEASURES } from '../../core/garments/index.ts'
 import { polygonBox } from '../../core/geometry/index.ts'
 import { type Units, unitName, writeBare, writePercent } from './format.ts'
 import { words } from './words.ts'
 
 const texts = words.stash
 
-/** The two measures that tell one garment of a kind from another at a glance: across, then along. */
-const TELLING: Readonly<Record<KindId, readonly [string, string] | null>> = {
-  't-shirt': ['chest', 'body-length'],
-  'tank-top': ['chest', 'body-length'],
-  'long-sleeved-top': ['chest', 'body-length'],
-  'button-shirt': ['chest', 'body-length'],
-  'straight-skirt': ['hip-width', 'skirt-length'],
-  'flared-skirt': ['hem-width', 'skirt-length'],
-  dress: ['chest', 'body-length'],
-  trousers: ['hip-width', 'inseam'],
-  leggings: ['hip-width', 'inseam'],
-  cloth: ['cloth-width', 'cloth-length'],
-  'free-outline': null,
-}
-
 /** “Chest 52 × Length 64 cm”; for a drawn shape its whole size. Empty while nothing is measured. */
 export function measuresInShort(garment: Garment, units: Units): string {
-  const telling = TELLING[garment.kind]
-  if (telling) {
-    const [across, along] = telling.map((id) => garment.measures[id])
+  if (garment.kind !== 'free-outline') {
+    const { width, length } = TELLING_MEASURES[garment.kind]
+    const [across, along] = [garment.measures[width], garment.measures[length]]
     return across && along ? sizeWords(across, along, units) : ''
   }
   if (!garment.outline || garment.outline.length === 0) return ''

@@ -1,6 +1,7 @@
 import { check } from './en/check.ts'
 import { flaws } from './en/flaws.ts'
 import { garments } from './en/garments.ts'
+import { lookFor } from './en/look-for.ts'
 import { measureAgain } from './en/measure-again.ts'
 import { notions } from './en/notions.ts'
 import { parts } from './en/parts.ts'
@@ -23,6 +24,7 @@ export const words = {
   verdict,
   remedies,
   measureAgain,
+  lookFor,
   patterns,
   stash,
   notions,

@@ -49,6 +49,8 @@ export interface KindBrief {
    * to this length, even if the tape shows too little by the doubt. Between these and `enough` nobody knows.
    */
   readonly tooSmall: readonly TwoMeasures[]
+  /** True: all garments of the kind and usual proportions are proved too small. */
+  readonly none: boolean
   /** True: at the first of `enough` a pile or one-way print does too. False: no lay found for one. */
   readonly oneWay: boolean
   /** The smallest size on a label from which garments as its makers usually cut them do; null: none, or labels say nothing of the kind. */

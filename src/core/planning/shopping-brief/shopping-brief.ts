@@ -38,6 +38,7 @@ export function shoppingBrief(
     stretch,
     enough: [],
     tooSmall: [],
+    none: false,
     oneWay: false,
     label: null,
   }
@@ -66,7 +67,8 @@ function* briefs(asked: Asked, before: KindBrief, control: BriefControl): Genera
   }
   const [found] = brief.enough
   const below = found ? usual.filter(({ width }) => width < found.width) : usual
-  brief = { ...brief, tooSmall: listed(tooSmall(asked, below, shareOf(control, SHARES.proof))) }
+  const proved = tooSmall(asked, below, shareOf(control, SHARES.proof))
+  brief = { ...brief, tooSmall: listed(proved), none: !found && proved?.width === usual.at(-1)?.width }
   yield brief
   if (found) yield { ...brief, enough: [found, ...listed(narrower(asked, found, control))] }
 }

@@ -30,6 +30,9 @@ export function StartScreen() {
         <h2 id="from-title">{words.check.from}</h2>
         <KindPictures onPick={begin} />
       </section>
+      <ButtonLink icon="list" to="/look-for">
+        {words.lookFor.title}
+      </ButtonLink>
       <ButtonLink look="quiet" to="/open-check">
         {words.sharing.open}
       </ButtonLink>

@@ -10,10 +10,12 @@ import { Screen } from '../../parts/screen.tsx'
 import { draft, tell } from '../../state/check-state.ts'
 import { chooseMake } from '../../state/choose-make.ts'
 import { copyPattern } from '../../state/edit-pattern.ts'
+import { addThing } from '../../state/look-for.ts'
 import { anyPatternById, faultsOf, isOwn } from '../../state/patterns-state.ts'
 import { drawable } from '../../state/piece-shapes.ts'
 import { settings } from '../../state/settings-state.ts'
 import { writeNumber, writeWithUnit } from '../../words/format.ts'
+import { thingDetail } from '../../words/look-for-words.ts'
 import { cutWords, needsWords, patternName, pieceName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
 import { PatternNotions } from '../notions/pattern-notions.tsx'
@@ -74,6 +76,7 @@ function Shown({ pattern }: { pattern: Pattern }) {
         </ul>
       </section>
       <PatternNotions pattern={pattern} version={version.value} size={size.value} />
+      {ready && <LookFor pattern={pattern} choice={{ size: size.value, version: version.value }} />}
       <Cautions ids={pattern.cautions} />
       <Changing pattern={pattern} />
     </Screen>
@@ -135,6 +138,21 @@ function Pieces({ pattern, size, version }: { pattern: Pattern; size: string; ve
         ))}
       </ol>
     </section>
+  )
+}
+
+/** Puts it on the list of what to look for, in this size and version. */
+function LookFor({ pattern, choice }: { pattern: Pattern; choice: { size: string; version: string } }) {
+  const [, go] = useLocation()
+  const add = () => {
+    const thing = { ...choice, pattern: pattern.id, role: null }
+    void addThing(thing, patternName(pattern), thingDetail(pattern, thing))
+    go('/look-for')
+  }
+  return (
+    <Button icon="list" onPress={add}>
+      {words.lookFor.fromPattern}
+    </Button>
   )
 }
 

@@ -1,0 +1,82 @@
+import type { Stretch } from '../../core/base/terms.ts'
+import { type MeasuredKind, TELLING_MEASURES } from '../../core/garments/index.ts'
+import type { Pattern } from '../../core/patterns/index.ts'
+import type { TwoMeasures } from '../../core/planning/shopping-brief/brief.ts'
+import type { Choice, Figures } from '../state/look-for-list.ts'
+import { type Units, writePercent, writeWithUnit } from './format.ts'
+import { roleName } from './pattern-words.ts'
+import { words } from './words.ts'
+
+const texts = words.lookFor
+
+/** What is told of one kind of garment: the figures, and what stands under them. */
+export interface FiguresWords {
+  readonly enough: readonly string[]
+  readonly beside: readonly string[]
+}
+
+/** The figures as one says them in the shop: “From 54 cm pit to pit and 62 cm long”. */
+export function figuresWords(figures: Figures, units: Units): FiguresWords {
+  const { kind, enough, label, oneWay } = figures
+  const [first, ...others] = enough
+  if (!first) return noneWords(figures, units)
+  const pair = ({ width, length }: TwoMeasures) =>
+    [widthWords(kind, width, units), lengthWords(kind, length, units)] as const
+  // Every width in which cloth is sold stands by itself.
+  const further = kind === 'cloth' ? texts.from : texts.orFrom
+  return {
+    enough: [texts.from(...pair(first)), ...others.map((other) => further(...pair(other)))],
+    beside: [
+      ...(label === null ? [] : [texts.label(label)]),
+      ...openWords(figures, first, units),
+      ...(oneWay ? [] : [texts.larger]),
+    ],
+  }
+}
+
+function noneWords({ kind, none, tooSmall: [proved] }: Figures, units: Units): FiguresWords {
+  if (none) return { enough: [texts.noneProved], beside: [] }
+  const told = proved && kind !== 'cloth' ? [texts.tooSmall(writeWithUnit(proved.width, units))] : []
+  return { enough: [texts.noneFound], beside: told }
+}
+
+/** Up to where it is proved too small, and from where it does. */
+function openWords(
+  { kind, tooSmall: [proved] }: Figures,
+  found: TwoMeasures,
+  units: Units,
+): readonly string[] {
+  if (!proved) return []
+  const write = (mm: number) => writeWithUnit(mm, units)
+  if (kind === 'cloth') {
+    if (proved.width !== found.width) return []
+    return [texts.betweenShort(write(proved.length), write(found.length))]
+  }
+  return [texts.between(write(proved.width), write(found.width))]
+}
+
+export function stretchWords({ across, along }: Stretch): string {
+  if (across > 0 && along > 0) return texts.stretchBoth(writePercent(across), writePercent(along))
+  if (across > 0) return texts.stretchAcross(writePercent(across))
+  return along > 0 ? texts.stretchAlong(writePercent(along)) : texts.stretchNone
+}
+
+function widthWords(kind: MeasuredKind, width: number, units: Units): string {
+  const said = writeWithUnit(width, units)
+  return texts.widths[TELLING_MEASURES[kind].width]?.(said) ?? said
+}
+
+function lengthWords(kind: MeasuredKind, length: number, units: Units): string {
+  const said = writeWithUnit(length, units)
+  return texts.lengths[TELLING_MEASURES[kind].length]?.(said) ?? said
+}
+
+/** “size M, Short, only Lining”: which of a pattern is meant. */
+export function thingDetail({ versions }: Pattern, { size, version, role }: Choice): string {
+  const name = versions.length > 1 ? versions.find(({ id }) => id === version)?.name : undefined
+  return [
+    texts.size(size),
+    ...(name ? [name] : []),
+    ...(role === null ? [] : [texts.onlyCloth(roleName(role))]),
+  ].join(', ')
+}
