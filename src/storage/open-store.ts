@@ -1,6 +1,5 @@
 import { type IDBPDatabase, openDB } from 'idb'
-import type { Garment } from '../core/garments/garment.ts'
-import type { Pattern } from '../core/patterns/pattern.ts'
+import type { RecordStore, Records } from '../core/records/record.ts'
 import { type ChangeListener, type Changes, openChanges } from './changes.ts'
 import { orStorageError } from './errors.ts'
 import type { Gate } from './reading.ts'
@@ -8,10 +7,8 @@ import type { Schema } from './schema.ts'
 import { UPGRADES } from './upgrades/all.ts'
 import type { Upgrade } from './upgrades/upgrade.ts'
 
-/** Validators of what is read back, one an entity. Passed in: storage knows no reader, and the draft is the screen's. */
-export interface Gates<Draft> {
-  readonly garment: Gate<Garment>
-  readonly pattern: Gate<Pattern>
+/** Validators of what is read back, one a store of records. Passed in: storage knows no reader, and the draft is the screen's. */
+export type Gates<Draft> = { readonly [Name in RecordStore]: Gate<Records[Name]> } & {
   readonly draft: Gate<Draft>
 }
 

@@ -3,7 +3,7 @@ import { orStorageError } from './errors.ts'
 import type { Store } from './open-store.ts'
 import type { Schema, StoreName } from './schema.ts'
 
-type Transaction<Names extends StoreName> = IDBPTransaction<Schema, Names[], 'readwrite'>
+export type Transaction<Names extends StoreName> = IDBPTransaction<Schema, Names[], 'readwrite'>
 
 /**
  * Does all of `work` or nothing of it. Resolves once it is on the disk, and only then tells the other tabs.

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type Notion, type NotionCut, withCutBack, withoutCut } from '../../src/core/notions/index.ts'
 import type { Project } from '../../src/core/stash/project.ts'
-import { readNotion } from '../../src/readers/model/notion.ts'
 import type { Store } from '../../src/storage/open-store.ts'
 import { putNotion, readNotions, removeNotion } from '../../src/storage/stores/notions.ts'
 import { giveBackNotions, NotionsChanged, takeNotions } from '../../src/storage/stores/taken-notions.ts'
@@ -56,7 +55,7 @@ async function filled(): Promise<Store<unknown>> {
 }
 
 async function held(store: Store<unknown>) {
-  const { records } = await readNotions(store, readNotion)
+  const { records } = await readNotions(store)
   const owned = Object.fromEntries(records.map(({ value }) => [value.id, [value.lengths, value.count]]))
   return { owned, taken: (await store.database.get('projects', 'p'))?.value.taken }
 }

@@ -3,6 +3,11 @@ import { onTestFinished } from 'vitest'
 import { failed, ok } from '../../src/core/base/result.ts'
 import type { Garment } from '../../src/core/garments/garment.ts'
 import type { Pattern } from '../../src/core/patterns/pattern.ts'
+import { readCut, readOffcut } from '../../src/readers/model/cut.ts'
+import { readNotion } from '../../src/readers/model/notion.ts'
+import { readPhoto } from '../../src/readers/model/photo.ts'
+import { readProject } from '../../src/readers/model/project.ts'
+import { readReservation } from '../../src/readers/model/reservation.ts'
 import { closeStore, openStore, type Store, type StoreOptions } from '../../src/storage/open-store.ts'
 
 /** What the tests keep as a draft. */
@@ -12,8 +17,14 @@ export interface TestDraft {
 
 /** Lets everything through that has a name or a kind, so that a test can store what does not pass. */
 export const TEST_GATES: StoreOptions<TestDraft>['gates'] = {
-  garment: (raw) => gateByText<Garment>(raw, 'name'),
-  pattern: (raw) => gateByText<Pattern>(raw, 'name'),
+  garments: (raw) => gateByText<Garment>(raw, 'name'),
+  patterns: (raw) => gateByText<Pattern>(raw, 'name'),
+  projects: readProject,
+  reservations: readReservation,
+  cuts: readCut,
+  offcuts: readOffcut,
+  notions: readNotion,
+  photos: readPhoto,
   draft: (raw) => gateByText<TestDraft>(raw, 'kind'),
 }
 

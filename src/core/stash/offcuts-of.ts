@@ -11,9 +11,6 @@ import type { Polygon, Rings } from '../geometry/types.ts'
 import type { Offcut } from './cut.ts'
 import { connectedParts, type Part } from './parts.ts'
 
-/** Narrower than this is no cloth worth keeping. Common practice, without a source. */
-export const SLIVER_WIDTH: Mm = 30
-
 /** What is cut, and what must stay whole. All in the panel's coordinates, either winding. */
 export interface Cutting {
   readonly outline: Polygon

@@ -17,7 +17,7 @@ export interface Project {
   readonly colours: Readonly<Record<ClothRole, string>>
   /** Roles whose pieces may come from several cloths; the pieces of every other role stay in one. */
   readonly blocked: readonly ClothRole[]
-  /** What new cloth would cost, to tell what is saved; null: unknown. */
+  /** The new cloth that it would else be cut from, to tell what is saved; null: she has not said. */
   readonly newCloth: NewCloth | null
   /** Lengths and counts of notions already cut or taken for it. */
   readonly taken: readonly TakenNotion[]
@@ -27,8 +27,8 @@ export interface Project {
 }
 
 export interface NewCloth {
-  /** In the user's money, for one metre. */
-  readonly pricePerMetre: number
+  /** In the user's money; null: unknown. */
+  readonly pricePerMetre: number | null
   readonly width: Mm
 }
 

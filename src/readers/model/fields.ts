@@ -29,3 +29,12 @@ export const stretch = z.strictObject({
 })
 
 export const surface = z.enum(['plain', 'one-way'])
+
+/** In the user's own money. */
+export const money = z.number().check(z.nonnegative(), z.lte(1_000_000))
+
+/** How many of something. */
+export const count = z.int().check(z.nonnegative(), z.lte(1_000_000))
+
+/** ms since 1970, up to the year 5138. */
+export const time = z.int().check(z.nonnegative(), z.lte(100_000_000_000_000))

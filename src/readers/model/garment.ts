@@ -4,7 +4,19 @@ import { outlineFaults } from '../../core/garments/faults.ts'
 import { FLAW_KINDS, type Garment } from '../../core/garments/garment.ts'
 import { KIND_IDS, LABEL_SIZES } from '../../core/garments/kind.ts'
 import { readBySchema } from '../faults.ts'
-import { id, LONGEST, length, MOST_POINTS, name, point, polygon, prose, stretch, surface } from './fields.ts'
+import {
+  id,
+  LONGEST,
+  length,
+  MOST_POINTS,
+  money,
+  name,
+  point,
+  polygon,
+  prose,
+  stretch,
+  surface,
+} from './fields.ts'
 
 const size = z.number().check(z.positive(), z.lte(LONGEST))
 
@@ -43,7 +55,7 @@ export const garmentSchema = z.strictObject({
   flaws: z
     .array(z.strictObject({ id, panel: id, kind: z.enum(FLAW_KINDS), shape: flawShape }))
     .check(z.maxLength(500)),
-  price: z.union([z.null(), z.number().check(z.nonnegative(), z.lte(1_000_000))]),
+  price: z.union([z.null(), money]),
   washed: z.boolean(),
   note: prose,
   // Not written by older versions of the app.

@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import type { Result } from '../../core/base/result.ts'
 import { NOTION_KINDS, type Notion } from '../../core/notions/notion.ts'
 import { readBySchema } from '../faults.ts'
-import { id, LONGEST, length, name, prose } from './fields.ts'
+import { count, id, length, money, name, prose } from './fields.ts'
 
 /** What a notion's JSON looks like. */
 export const notionSchema = z.strictObject({
@@ -11,14 +11,15 @@ export const notionSchema = z.strictObject({
   name,
   width: z.union([z.null(), length]),
   colour: name,
-  lengths: z.array(z.number().check(z.positive(), z.lte(LONGEST))).check(z.maxLength(500)),
-  count: z.number().check(z.nonnegative(), z.lte(1_000_000), z.multipleOf(1)),
-  price: z.union([z.null(), z.number().check(z.nonnegative(), z.lte(1_000_000))]),
+  // Ribbon and thread come on reels: longer than any cloth.
+  lengths: z.array(z.number().check(z.nonnegative(), z.lte(10_000_000))).check(z.maxLength(1_000)),
+  count,
+  price: z.union([z.null(), money]),
   place: name,
   note: prose,
 })
 
-/** A notion from stored, shared or shipped JSON, or what is wrong with it. */
+/** A notion from stored JSON, or what is wrong with it. */
 export function readNotion(json: unknown): Result<Notion> {
   return readBySchema(notionSchema, json)
 }

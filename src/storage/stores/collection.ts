@@ -1,25 +1,41 @@
 import { orStorageError } from '../errors.ts'
 import type { Store } from '../open-store.ts'
-import type { Gate, Reading, Unreadable } from '../reading.ts'
-import type { Kept } from '../schema.ts'
+import type { Reading, Unreadable } from '../reading.ts'
+import { writeRecords } from '../record-writing.ts'
+import type { Kept, RecordStore, Records } from '../schema.ts'
 
 /** What the stores of many records share: they differ in nothing but their value. */
 
 /** All records, the last kept first; those that fail the gate are told apart. */
-export async function readAll<T>(
-  { database }: Store<unknown>,
-  name: 'garments' | 'patterns' | 'notions',
-  gate: Gate<T>,
-): Promise<Reading<Kept<T>>> {
-  const records: Kept<T>[] = []
+export async function readAll<Name extends RecordStore>(
+  { database, gates }: Store<unknown>,
+  name: Name,
+): Promise<Reading<Kept<Records[Name]>>> {
+  const records: Kept<Records[Name]>[] = []
   const unreadable: Unreadable[] = []
   for (const stored of await orStorageError(database.getAll(name))) {
-    const read = gate(stored.value)
-    if (read.ok) records.push({ ...stored, value: read.value })
+    const read = gates[name](stored.value)
+    if (read.ok) records.push({ ...stored, value: read.value as Records[Name] })
     else unreadable.push({ store: name, id: stored.id, faults: read.faults })
   }
   records.sort((a, b) => b.keptAt - a.keptAt)
   return { records, unreadable }
+}
+
+/** Stores a record, over the one of the same id if there is one. */
+export function putRecord<Name extends RecordStore>(
+  store: Store<unknown>,
+  name: Name,
+  value: Records[Name],
+): Promise<void> {
+  return writeRecords(store, [name], (writing) => writing.put(name, value))
+}
+
+/** Removes a record that nothing hangs on; nothing happens if there is none of that id. */
+export function removeRecord(store: Store<unknown>, name: RecordStore, id: string): Promise<void> {
+  return writeRecords(store, [name], async (writing) => {
+    await writing.remove(name, id)
+  })
 }
 
 /** The part of an object store that `putInto` needs. */
@@ -28,7 +44,7 @@ interface Shelf<T> {
   put(record: Kept<T>): Promise<unknown>
 }
 
-/** Writes the value over the one of the same id, whose time of keeping it takes over. */
+/** Writes the value over the one of the same id, whose time of keeping it takes over. For records known to be there. */
 export async function putInto<T extends { readonly id: string }>(
   shelf: Shelf<T>,
   value: T,

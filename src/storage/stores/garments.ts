@@ -1,31 +1,42 @@
 import type { Garment } from '../../core/garments/garment.ts'
 import type { Store } from '../open-store.ts'
 import type { Reading } from '../reading.ts'
+import { writeRecords } from '../record-writing.ts'
+import { type Removal, Removing } from '../removal.ts'
 import { CHECK_DRAFT, type Kept } from '../schema.ts'
-import { transact } from '../transact.ts'
-import { putInto, readAll } from './collection.ts'
+import { putRecord, readAll } from './collection.ts'
 
 /** All garments, the last kept first. */
 export function readGarments(store: Store<unknown>): Promise<Reading<Kept<Garment>>> {
-  return readAll(store, 'garments', store.gates.garment)
+  return readAll(store, 'garments')
 }
 
 /** Stores a garment, over the one of the same id if there is one. */
 export function putGarment(store: Store<unknown>, garment: Garment): Promise<void> {
-  return transact(store, ['garments'], (transaction) =>
-    putInto(transaction.objectStore('garments'), garment, store.now()),
-  )
+  return putRecord(store, 'garments', garment)
 }
 
 /** Stores the garment just checked and clears the draft, both or neither. */
 export function keepGarment(store: Store<unknown>, garment: Garment): Promise<void> {
-  return transact(store, ['garments', 'drafts'], async (transaction) => {
-    await putInto(transaction.objectStore('garments'), garment, store.now())
-    await transaction.objectStore('drafts').delete(CHECK_DRAFT)
+  return writeRecords(store, ['garments', 'drafts'], async (writing) => {
+    await writing.put('garments', garment)
+    await writing.transaction.objectStore('drafts').delete(CHECK_DRAFT)
   })
 }
 
-/** Deletes the garment; nothing happens if there is none of that id. */
-export function removeGarment(store: Store<unknown>, id: string): Promise<void> {
-  return transact(store, ['garments'], (transaction) => transaction.objectStore('garments').delete(id))
+/**
+ * Removes the garment with all that hangs on it: reservations, cuts, offcuts, photos. Gives what was removed, for
+ * `restore`; nothing if there is none of that id.
+ */
+export function removeGarment(store: Store<unknown>, id: string): Promise<Removal> {
+  const names = ['garments', 'reservations', 'cuts', 'offcuts', 'photos', 'pictures'] as const
+  return writeRecords(store, names, async (writing) => {
+    const removing = new Removing(writing)
+    const garment = await writing.get('garments', id)
+    await removing.remove('garments', id)
+    for (const name of ['reservations', 'cuts', 'offcuts'] as const)
+      await removing.removeAll(name, await writing.keptOfGarment(name, id))
+    for (const photo of garment?.photos ?? []) await removing.removePhoto(photo)
+    return removing.removal()
+  })
 }

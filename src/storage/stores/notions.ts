@@ -1,30 +1,20 @@
 import type { Notion } from '../../core/notions/notion.ts'
 import type { Store } from '../open-store.ts'
-import type { Gate, Reading } from '../reading.ts'
+import type { Reading } from '../reading.ts'
 import type { Kept } from '../schema.ts'
-import { transact } from '../transact.ts'
-import { putInto, readAll } from './collection.ts'
+import { putRecord, readAll, removeRecord } from './collection.ts'
 
-/** All notions, the last kept first. */
-export function readNotions(store: Store<unknown>, gate: Gate<Notion>): Promise<Reading<Kept<Notion>>> {
-  return readAll(store, 'notions', gate)
+/** All notions owned, the last kept first. */
+export function readNotions(store: Store<unknown>): Promise<Reading<Kept<Notion>>> {
+  return readAll(store, 'notions')
 }
 
 /** Stores a notion, over the one of the same id if there is one. */
 export function putNotion(store: Store<unknown>, notion: Notion): Promise<void> {
-  return transact(store, ['notions', 'removed'], async (transaction) => {
-    await putInto(transaction.objectStore('notions'), notion, store.now())
-    // It is there again, if it ever was removed.
-    await transaction.objectStore('removed').delete(['notions', notion.id])
-  })
+  return putRecord(store, 'notions', notion)
 }
 
-/** Deletes the notion, and notes that it is gone; nothing happens if there is none of that id. */
+/** Deletes the notion; nothing happens if there is none of that id. */
 export function removeNotion(store: Store<unknown>, id: string): Promise<void> {
-  return transact(store, ['notions', 'removed'], async (transaction) => {
-    const notions = transaction.objectStore('notions')
-    if ((await notions.getKey(id)) === undefined) return
-    await notions.delete(id)
-    await transaction.objectStore('removed').put({ store: 'notions', id, removedAt: store.now() })
-  })
+  return removeRecord(store, 'notions', id)
 }

@@ -2,22 +2,19 @@ import type { Pattern } from '../../core/patterns/pattern.ts'
 import type { Store } from '../open-store.ts'
 import type { Reading } from '../reading.ts'
 import type { Kept } from '../schema.ts'
-import { transact } from '../transact.ts'
-import { putInto, readAll } from './collection.ts'
+import { putRecord, readAll, removeRecord } from './collection.ts'
 
 /** The user's own patterns, the last kept first. */
 export function readPatterns(store: Store<unknown>): Promise<Reading<Kept<Pattern>>> {
-  return readAll(store, 'patterns', store.gates.pattern)
+  return readAll(store, 'patterns')
 }
 
 /** Stores a pattern, over the one of the same id if there is one. */
 export function putPattern(store: Store<unknown>, pattern: Pattern): Promise<void> {
-  return transact(store, ['patterns'], (transaction) =>
-    putInto(transaction.objectStore('patterns'), pattern, store.now()),
-  )
+  return putRecord(store, 'patterns', pattern)
 }
 
-/** Deletes the pattern; nothing happens if there is none of that id. */
+/** Deletes the pattern; nothing happens if there is none of that id. Projects have a copy of theirs. */
 export function removePattern(store: Store<unknown>, id: string): Promise<void> {
-  return transact(store, ['patterns'], (transaction) => transaction.objectStore('patterns').delete(id))
+  return removeRecord(store, 'patterns', id)
 }

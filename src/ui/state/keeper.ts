@@ -1,7 +1,5 @@
 import { effect, signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
-import { readGarment } from '../../readers/model/garment.ts'
-import { readUnfinishedPattern } from '../../readers/model/pattern.ts'
 import { openStore, type Store } from '../../storage/open-store.ts'
 import { readDraft, writeDraft } from '../../storage/stores/draft.ts'
 import { keepGarment, putGarment } from '../../storage/stores/garments.ts'
@@ -11,6 +9,7 @@ import { draft } from './check-state.ts'
 import { draftGate } from './draft-gate.ts'
 import { inTurn } from './in-turn.ts'
 import { patternShelf } from './patterns-state.ts'
+import { RECORD_GATES } from './record-gates.ts'
 import { firstSettings, settings } from './settings-state.ts'
 
 /** What the device refused last; null: everything is stored. */
@@ -20,7 +19,7 @@ let opening: Promise<Store<CheckDraft>> | null = null
 
 /** The open store, for the other state files; opened once. */
 export function theStore(): Promise<Store<CheckDraft>> {
-  opening ??= openStore({ gates: { garment: readGarment, pattern: readUnfinishedPattern, draft: draftGate } })
+  opening ??= openStore({ gates: { ...RECORD_GATES, draft: draftGate } })
   return opening
 }
 

@@ -10,7 +10,7 @@ import { offerUndo } from './undo.ts'
 
 const shelf = new Shelf<Notion>({
   name: 'notions',
-  read: (store) => readNotions(store, readNotion),
+  read: readNotions,
   put: putNotion,
   remove: removeNotion,
 })

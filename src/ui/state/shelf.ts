@@ -10,7 +10,7 @@ export interface ShelfStore<T> {
   readonly name: StoreName
   readonly read: (store: AnyStore) => Promise<Reading<Kept<T>>>
   readonly put: (store: AnyStore, value: T) => Promise<void>
-  readonly remove: (store: AnyStore, id: string) => Promise<void>
+  readonly remove: (store: AnyStore, id: string) => Promise<unknown>
 }
 
 /**
@@ -28,6 +28,7 @@ export class Shelf<T extends { readonly id: string }> {
   #store: AnyStore | null = null
   #trouble: Signal<unknown> = signal(null)
   #writing = false
+  #written: Promise<void> = Promise.resolve()
 
   constructor(functions: ShelfStore<T>) {
     this.#functions = functions
@@ -58,9 +59,14 @@ export class Shelf<T extends { readonly id: string }> {
     this.#write(id, null)
   }
 
+  /** Resolves when nothing more is being written. */
+  written(): Promise<void> {
+    return this.#written
+  }
+
   #write(id: string, value: T | null): void {
     this.#waiting.set(id, value)
-    if (!this.#writing) void this.#writeAll()
+    if (!this.#writing) this.#written = this.#writeAll()
   }
 
   async #writeAll(): Promise<void> {

@@ -2,11 +2,10 @@ import { signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/index.ts'
 import { readGarment } from '../../readers/model/garment.ts'
 import { putGarment, readGarments, removeGarment } from '../../storage/stores/garments.ts'
+import { DropShelf } from './drop-shelf.ts'
 import { storeTrouble, theStore } from './keeper.ts'
-import { Shelf } from './shelf.ts'
-import { offerUndo } from './undo.ts'
 
-const shelf = new Shelf<Garment>({
+const shelf = new DropShelf<Garment>({
   name: 'garments',
   read: readGarments,
   put: putGarment,
@@ -30,6 +29,11 @@ export async function openStash(): Promise<void> {
   stashOpen.value = true
 }
 
+/** Resolves when every change of a garment made so far is stored, or refused. */
+export function stashWritten(): Promise<void> {
+  return shelf.written()
+}
+
 export function garmentById(id: string): Garment | null {
   return garments.value.find((garment) => garment.id === id) ?? null
 }
@@ -40,9 +44,9 @@ export function changeGarment(id: string, part: Partial<Garment>): void {
   if (now) shelf.put({ ...now, ...part })
 }
 
+/** Removes a garment with all that hangs on it, and offers to take that back. */
 export function dropGarment(garment: Garment, said: string): void {
-  shelf.remove(garment.id)
-  offerUndo(said, () => shelf.put(garment))
+  shelf.drop(garment, said)
 }
 
 /** Ids of demo garments begin with this; hers never do. */

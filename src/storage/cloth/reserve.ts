@@ -1,0 +1,71 @@
+import type { Garment } from '../../core/garments/garment.ts'
+import { clothOf } from '../../core/stash/cloth-of.ts'
+import type { Project } from '../../core/stash/project.ts'
+import type { LaidPiece, Reservation } from '../../core/stash/reservation.ts'
+import { reservationFaults } from '../../core/stash/reservation-faults.ts'
+import type { ClothRecords } from '../../core/stash/taken.ts'
+import type { Store } from '../open-store.ts'
+import { type RecordWriting, writeRecords } from '../record-writing.ts'
+import { NoLongerThere, refusalOf } from './refusals.ts'
+
+/** What accepting a lay changes beside the reservation: a remedy may have mended the garment or altered the pattern. */
+export interface Accepted {
+  readonly reservation: Reservation
+  readonly garment?: Garment
+  readonly project?: Project
+}
+
+/**
+ * Reserves a lay, over the reservation of the same id if there is one, with the changes that it came with. The same copies
+ * leave the project's other reservations. Everything is checked against what is stored, in the transaction that writes:
+ * rejects with `ClothTaken` when a place was promised or cut meanwhile, with `LayNoLongerHolds` when the cloth as
+ * described has no such place, with `NoLongerThere` when project or garment were removed.
+ */
+export function reserve(store: Store<unknown>, accepted: Accepted): Promise<void> {
+  const names = ['garments', 'projects', 'reservations', 'cuts', 'offcuts'] as const
+  return writeRecords(store, names, async (writing) => {
+    const { reservation } = accepted
+    if (accepted.project) await writing.put('projects', accepted.project)
+    if (accepted.garment) await writing.put('garments', accepted.garment)
+    if (!(await writing.get('projects', reservation.project)))
+      throw new NoLongerThere(`there is no project ${reservation.project}`)
+    await takeFromOthers(writing, reservation)
+    await checkPlaces(writing, reservation)
+    await writing.put('reservations', reservation)
+  })
+}
+
+/** Throws unless every piece has its place on the cloth as it is stored. */
+export async function checkPlaces(writing: RecordWriting, reservation: Reservation): Promise<void> {
+  const garment = await writing.get('garments', reservation.garment)
+  if (!garment) throw new NoLongerThere(`there is no garment ${reservation.garment}`)
+  const faults = reservationFaults(reservation, clothOf(garment, await clothRecords(writing, garment.id)))
+  if (faults.length > 0) throw refusalOf(faults)
+}
+
+/** What is stored of a garment's cloth. */
+export async function clothRecords(writing: RecordWriting, garment: string): Promise<ClothRecords> {
+  return {
+    cuts: await writing.ofGarment('cuts', garment),
+    offcuts: await writing.ofGarment('offcuts', garment),
+    reservations: await writing.ofGarment('reservations', garment),
+  }
+}
+
+/** A copy is laid once: the older reservations of the project give up those that are laid now. */
+async function takeFromOthers(writing: RecordWriting, { id, project, pieces }: Reservation): Promise<void> {
+  for (const other of await writing.ofProject('reservations', project)) {
+    if (other.id === id) continue
+    const left = other.pieces.filter((piece) => !pieces.some((laid) => isSameCopy(laid, piece)))
+    if (left.length === other.pieces.length) continue
+    if (left.length === 0) await writing.remove('reservations', other.id)
+    else await writing.put('reservations', { ...other, pieces: left })
+  }
+}
+
+type Copy = Pick<LaidPiece, 'piece' | 'copy'>
+
+/** One copy of one piece of a project, wherever it lies. */
+export function isSameCopy(a: Copy, b: Copy): boolean {
+  return a.piece === b.piece && a.copy === b.copy
+}

@@ -1,0 +1,147 @@
+import { type Signal, signal } from '@preact/signals'
+import type { CheckAnswer } from '../../core/planning/check.ts'
+import type { Reservation } from '../../core/stash/reservation.ts'
+import { SLIVER_WIDTH } from '../../core/stash/sliver.ts'
+import type { ClothRecords } from '../../core/stash/taken.ts'
+import type { CuttingOrder, DoneCut } from '../../storage/cloth/cut-panel.ts'
+import { StashRefusal } from '../../storage/cloth/refusals.ts'
+import type { Accepted } from '../../storage/cloth/reserve.ts'
+import { onStoreChange, type Store } from '../../storage/open-store.ts'
+import type { Unreadable } from '../../storage/reading.ts'
+import { readClothRecords } from '../../storage/stores/cloth-records.ts'
+import { keepOffcut as keepStoredOffcut } from '../../storage/stores/cuts.ts'
+import { releaseReservation as releaseStored } from '../../storage/stores/reservations.ts'
+import { storeTrouble, theStore } from './keeper.ts'
+import { newId } from './new-id.ts'
+import { projectsWritten } from './projects-state.ts'
+import { restoreRemoval } from './restore-removal.ts'
+import { stashWritten } from './stash-state.ts'
+import { offerUndo } from './undo.ts'
+
+/** Everything reserved, cut and left over, of all garments, as it was at one moment. */
+export const clothRecords: Signal<ClothRecords> = signal({ cuts: [], offcuts: [], reservations: [] })
+export const unreadableCloth: Signal<readonly Unreadable[]> = signal([])
+
+/** False until `clothRecords` holds what is stored. */
+export const clothOpen = signal(false)
+
+/** Why the stash refused what was asked last: it had changed meanwhile. null: it did not. */
+export const clothRefusal = signal<StashRefusal | null>(null)
+
+let opening: Promise<void> | null = null
+
+/** Reads what is reserved and cut, once, and follows the changes of every tab. */
+export function openCloth(): Promise<void> {
+  opening ??= follow()
+  return opening
+}
+
+async function follow(): Promise<void> {
+  try {
+    const store = await theStore()
+    onStoreChange(store, (names) => {
+      if (names.some((name) => name === 'reservations' || name === 'cuts' || name === 'offcuts'))
+        void readAgain(store)
+    })
+    await readAgain(store)
+  } catch (error) {
+    storeTrouble.value = error
+  }
+  clothOpen.value = true
+}
+
+async function readAgain(store: Store<unknown>): Promise<void> {
+  try {
+    const { records, unreadable } = await readClothRecords(store)
+    clothRecords.value = records
+    unreadableCloth.value = unreadable
+  } catch (error) {
+    storeTrouble.value = error
+  }
+}
+
+/** Reserves; null when it could not, and `clothRefusal` or `storeTrouble` says why. */
+export async function reserve(accepted: Accepted): Promise<Reservation | null> {
+  return attempt(async (store) => {
+    const module = await import('../../storage/cloth/reserve.ts')
+    await module.reserve(store, accepted)
+    return accepted.reservation
+  })
+}
+
+/** A lay that she accepts, and what it changes. */
+export interface AcceptedLay extends Omit<Accepted, 'reservation'> {
+  readonly answer: CheckAnswer
+  /** Ids. */
+  readonly of: Pick<Reservation, 'project' | 'garment'>
+  /** Id of the reservation that this lay takes the place of; absent: none. */
+  readonly replaces?: string
+}
+
+/** Reserves the places of a lay. null when it could not, and `clothRefusal` or `storeTrouble` says why. */
+export async function reserveLay({
+  answer,
+  of,
+  replaces,
+  ...rest
+}: AcceptedLay): Promise<Reservation | null> {
+  const { reservationFrom } = await import('../../core/planning/reservation-from.ts')
+  return reserve({ ...rest, reservation: reservationFrom(answer, { ...of, id: replaces ?? newId() }) })
+}
+
+/** Gives reserved cloth free, and offers to take that back. */
+export async function releaseReservation({ id }: Pick<Reservation, 'id'>, said: string): Promise<void> {
+  const removal = await attempt((store) => releaseStored(store, id))
+  if (removal && removal.records.length > 0) offerUndo(said, () => void restoreRemoval(removal))
+}
+
+/** What is cut now; strips narrower than `sliver` are not kept. */
+export type CutNow = Omit<CuttingOrder, 'newId' | 'sliver'> & Partial<Pick<CuttingOrder, 'sliver'>>
+
+/**
+ * Notes that reserved pieces were cut, and offers to take that back. null when it could not, and `clothRefusal` or
+ * `storeTrouble` says why.
+ */
+export async function cutNow(order: CutNow, said: string): Promise<DoneCut | null> {
+  const done = await attempt(async (store) => {
+    const { cutPanel } = await import('../../storage/cloth/cut-panel.ts')
+    return cutPanel(store, { sliver: SLIVER_WIDTH, ...order, newId })
+  })
+  if (done) offerUndo(said, () => void undoCut(done.cut.id), 'tick')
+  return done
+}
+
+/** Takes a cut back. False when it could not, and `clothRefusal` or `storeTrouble` says why. */
+export async function undoCut(id: string): Promise<boolean> {
+  const done = await attempt(async (store) => {
+    const module = await import('../../storage/cloth/undo-cut.ts')
+    await module.undoCut(store, id)
+    return true
+  })
+  return done ?? false
+}
+
+/** Throws an offcut away (`kept` false) or takes it back, and offers the reverse. */
+export async function keepOffcut(id: string, kept: boolean, said: string): Promise<void> {
+  const done = await attempt(async (store) => {
+    await keepStoredOffcut(store, id, kept)
+    return true
+  })
+  if (done) offerUndo(said, () => void attempt((store) => keepStoredOffcut(store, id, !kept)))
+}
+
+/** The work's value, or null: then a signal says why. What screens have changed before is stored first. */
+async function attempt<T>(work: (store: Store<unknown>) => Promise<T>): Promise<T | null> {
+  try {
+    const store = await theStore()
+    await Promise.all([projectsWritten(), stashWritten()])
+    const value = await work(store)
+    clothRefusal.value = null
+    storeTrouble.value = null
+    return value
+  } catch (error) {
+    if (error instanceof StashRefusal) clothRefusal.value = error
+    else storeTrouble.value = error
+    return null
+  }
+}
