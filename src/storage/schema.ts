@@ -36,7 +36,7 @@ export interface Schema extends DBSchema {
   pictures: { key: string; value: StoredPicture }
   removed: { key: [RecordStore, string]; value: Removed }
   /** The check under way and what to look for, one record each. Their types are the screens'. */
-  drafts: { key: typeof CHECK_DRAFT | typeof LOOK_FOR; value: unknown }
+  drafts: { key: typeof CHECK_DRAFT | typeof LOOK_FOR | typeof CUT_TICKS; value: unknown }
   settings: { key: typeof ALL_SETTINGS; value: Settings }
   /** What this device alone knows, one record. */
   device: { key: typeof THIS_DEVICE; value: Device }
@@ -54,6 +54,7 @@ export interface Device {
 export type StoreName = RecordStore | 'pictures' | 'removed' | 'drafts' | 'settings' | 'device'
 
 export const CHECK_DRAFT = 'check'
+export const CUT_TICKS = 'cut-ticks'
 export const LOOK_FOR = 'look-for'
 export const ALL_SETTINGS = 'all'
 export const THIS_DEVICE = 'this'

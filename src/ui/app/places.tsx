@@ -5,6 +5,7 @@ import { words } from '../words/words.ts'
 const PLACES: readonly { to: string; icon: IconName; name: string }[] = [
   { to: '/', icon: 'check', name: words.shell.check },
   { to: '/stash', icon: 'stash', name: words.shell.stash },
+  { to: '/projects', icon: 'projects', name: words.shell.projects },
   { to: '/patterns', icon: 'patterns', name: words.shell.patterns },
   { to: '/settings', icon: 'settings', name: words.shell.settings },
 ]

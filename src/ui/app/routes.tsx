@@ -28,12 +28,26 @@ const OneGarment = lazyScreen(() =>
 const Notions = lazyScreen(() => import('../screens/notions/notions-screen.tsx').then((m) => m.NotionsScreen))
 const OneNotion = lazyScreen(() => import('../screens/notions/notion-screen.tsx').then((m) => m.NotionScreen))
 const Strips = lazyScreen(() => import('../screens/notions/strips-screen.tsx').then((m) => m.StripsScreen))
+const Projects = lazyScreen(() =>
+  import('../screens/projects/projects-screen.tsx').then((m) => m.ProjectsScreen),
+)
+const NewProject = lazyScreen(() =>
+  import('../screens/projects/new-project-screen.tsx').then((m) => m.NewProjectScreen),
+)
+const OneProject = lazyScreen(() =>
+  import('../screens/projects/project-screen.tsx').then((m) => m.ProjectScreen),
+)
+const LayOn = lazyScreen(() => import('../screens/projects/lay-on-screen.tsx').then((m) => m.LayOnScreen))
+const CutSheet = lazyScreen(() =>
+  import('../screens/cut-sheet/cut-sheet-screen.tsx').then((m) => m.CutSheetScreen),
+)
 const LookFor = lazyScreen(() =>
   import('../screens/look-for/look-for-screen.tsx').then((m) => m.LookForScreen),
 )
 const Settings = lazyScreen(() =>
   import('../screens/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
 )
+const Yours = lazyScreen(() => import('../screens/settings/yours-screen.tsx').then((m) => m.YoursScreen))
 const OpenCheck = lazyScreen(() =>
   import('../screens/open-check/open-check-screen.tsx').then((m) => m.OpenCheckScreen),
 )
@@ -55,11 +69,17 @@ export function Routes() {
       <Route path="/patterns/:id/piece/:piece" component={EditPiece} />
       <Route path="/stash" component={Stash} />
       <Route path="/stash/:id" component={OneGarment} />
+      <Route path="/projects" component={Projects} />
+      <Route path="/projects/new/:pattern?" component={NewProject} />
+      <Route path="/projects/:id" component={OneProject} />
+      <Route path="/projects/:id/lay/:garment/:role?" component={LayOn} />
+      <Route path="/projects/:id/table" component={CutSheet} />
       <Route path="/notions" component={Notions} />
       <Route path="/notions/:id" component={OneNotion} />
       <Route path="/strips" component={Strips} />
       <Route path="/look-for" component={LookFor} />
       <Route path="/settings" component={Settings} />
+      <Route path="/settings/yours/:done?" component={Yours} />
       <Route path="/open-check" component={OpenCheck} />
       <Route component={Nowhere} />
     </Switch>

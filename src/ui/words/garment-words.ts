@@ -6,6 +6,12 @@ import { words } from './words.ts'
 
 const texts = words.stash
 
+/** What a garment is called; null: it is no longer in the stash. */
+export function garmentTitle(garment: Garment | null): string {
+  if (!garment) return words.projects.garmentGone
+  return garment.name.trim() || words.garments.kinds[garment.kind]
+}
+
 /** “Chest 52 × Length 64 cm”; for a drawn shape its whole size. Empty while nothing is measured. */
 export function measuresInShort(garment: Garment, units: Units): string {
   if (garment.kind !== 'free-outline') {

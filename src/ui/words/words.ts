@@ -1,4 +1,5 @@
 import { check } from './en/check.ts'
+import { cutSheet } from './en/cut-sheet.ts'
 import { flaws } from './en/flaws.ts'
 import { garments } from './en/garments.ts'
 import { lookFor } from './en/look-for.ts'
@@ -6,6 +7,7 @@ import { measureAgain } from './en/measure-again.ts'
 import { notions } from './en/notions.ts'
 import { parts } from './en/parts.ts'
 import { patterns } from './en/patterns.ts'
+import { projects } from './en/projects.ts'
 import { remedies } from './en/remedies.ts'
 import { settings } from './en/settings.ts'
 import { sharing } from './en/sharing.ts'
@@ -27,6 +29,8 @@ export const words = {
   lookFor,
   patterns,
   stash,
+  projects,
+  cutSheet,
   notions,
   settings,
   sharing,

@@ -4,6 +4,7 @@ export const shell = {
   places: 'Places',
   check: 'Check',
   stash: 'Stash',
+  projects: 'Projects',
   patterns: 'Patterns',
   settings: 'Settings',
   back: 'Back',

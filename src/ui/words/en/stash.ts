@@ -7,7 +7,8 @@ export const stash = {
     'When you have checked a garment and keep it, it waits here with its measures and its cloth, ready to be checked for something else.',
   toCheck: 'Check a garment',
   demo: 'Look around with the demo garments',
-  demoHow: 'More than thirty made-up garments to try things with. They go again with one tap, and yours stay.',
+  demoHow:
+    'More than thirty made-up garments to try things with. They go again with one tap, and yours stay.',
   demoLoad: 'Put the demo garments here',
   demoRemove: 'Remove the demo garments',
   demoFailed: 'They could not be loaded. Check the network and try again.',
@@ -41,6 +42,7 @@ export const stash = {
   fibres: 'Fibres',
   fibresHint: 'As on its label.',
   colour: 'Colour',
+  offcut: 'Offcut',
   remove: 'Remove from the stash',
   removed: (name: string) => `Removed “${name}”.`,
 } as const

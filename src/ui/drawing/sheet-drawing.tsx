@@ -1,0 +1,129 @@
+import { useId } from 'preact/hooks'
+import type { Mm } from '../../core/base/units.ts'
+import type { CutSheet, SheetPiece } from '../../core/cut-sheet/cut-sheet.ts'
+import type { TapeEdge } from '../../core/cut-sheet/tape-edges.ts'
+import type { Point, Polygon } from '../../core/geometry/types.ts'
+import './drawing.css'
+import { FlawHatch } from './flaw-hatch.tsx'
+import { labelPoint } from './label-point.ts'
+import { boxGrown, boxOf, closedPath, openPath, viewBox } from './paths.ts'
+import './sheet-drawing.css'
+
+/** Letters of the two edges, and of the two points of every piece. */
+export const EDGE_LETTERS = ['A', 'B'] as const
+export const POINT_LETTERS = ['a', 'b'] as const
+
+/** Of the drawing's own units, which are dots on a screen and 1/96 inch on paper. */
+const MARGIN = 22
+const TEXT = 14
+
+interface SheetDrawingProps {
+  readonly sheet: CutSheet
+  readonly flaws: readonly Polygon[]
+  /** Places that belong to other projects. */
+  readonly others: readonly Polygon[]
+  /** Dots a millimetre. */
+  readonly scale: number
+  /** Numbers of pieces already cut are struck. */
+  readonly isCut: (piece: SheetPiece) => boolean
+}
+
+/** A panel on the table: pieces numbered in the order of cutting, the edges to measure from, the points to measure, the marks to transfer. */
+export function SheetDrawing({ sheet, flaws, others, scale, isCut }: SheetDrawingProps) {
+  const hatch = `hatch-${useId()}`
+  const dots = 1 / scale
+  const box = boxGrown(boxOf([sheet.outline]), MARGIN * dots)
+  const [width, height] = [box.maxX - box.minX, box.maxY - box.minY]
+  return (
+    <svg
+      class="drawing sheet-drawing"
+      style={{ width: `${width * scale}px`, height: `${height * scale}px` }}
+      viewBox={viewBox(box)}
+      aria-hidden="true"
+    >
+      <FlawHatch id={hatch} size={300 * dots} />
+      <path class="cloth" d={closedPath(sheet.outline)} />
+      {flaws.map((area) => (
+        <path key={closedPath(area)} class="flaw" fill={`url(#${hatch})`} d={closedPath(area)} />
+      ))}
+      {others.map((area) => (
+        <path key={closedPath(area)} class="promised" d={closedPath(area)} />
+      ))}
+      {sheet.pieces.map((piece, k) => (
+        <PieceOnSheet
+          key={`${piece.laid.piece}#${piece.laid.copy}`}
+          piece={piece}
+          number={k + 1}
+          dots={dots}
+          cut={isCut(piece)}
+        />
+      ))}
+      {sheet.edges?.map((edge, k) => (
+        <EdgeOnSheet key={EDGE_LETTERS[k]} edge={edge} letter={EDGE_LETTERS[k] ?? ''} dots={dots} />
+      ))}
+    </svg>
+  )
+}
+
+interface PieceOnSheetProps {
+  readonly piece: SheetPiece
+  readonly number: number
+  readonly dots: Mm
+  readonly cut: boolean
+}
+
+function PieceOnSheet({ piece: { laid, points, marks }, number, dots, cut }: PieceOnSheetProps) {
+  const { at } = labelPoint(laid.outline)
+  const looks = ['piece', laid.mirrored && 'piece-turned', cut && 'piece-cut'].filter(Boolean).join(' ')
+  return (
+    <g>
+      <path class={looks} d={closedPath(laid.outline)} />
+      {marks.map(({ kind, line }) => (
+        <path key={openPath(line)} class={`sheet-mark sheet-mark-${kind}`} d={openPath(line)} />
+      ))}
+      <text class="sheet-number" x={at[0]} y={-at[1]} font-size={TEXT * dots}>
+        {number}
+      </text>
+      {points?.map((point, k) => (
+        <g key={POINT_LETTERS[k]}>
+          <circle class="sheet-point" cx={point.at[0]} cy={-point.at[1]} r={3 * dots} />
+          <text
+            class="sheet-letter"
+            x={towards(point.at, at, 12 * dots)[0]}
+            y={-towards(point.at, at, 12 * dots)[1]}
+            font-size={TEXT * 0.85 * dots}
+          >
+            {POINT_LETTERS[k]}
+          </text>
+        </g>
+      ))}
+    </g>
+  )
+}
+
+/** A point so far from one towards another. */
+function towards([x, y]: Point, [toX, toY]: Point, distance: Mm): Point {
+  const length = Math.hypot(toX - x, toY - y) || 1
+  return [x + ((toX - x) / length) * distance, y + ((toY - y) / length) * distance]
+}
+
+function EdgeOnSheet({ edge, letter, dots }: { edge: TapeEdge; letter: string; dots: Mm }) {
+  const { from, to } = edge
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1])
+  // The panel is on the edge's left, so its right is clear.
+  const [outX, outY] = [(to[1] - from[1]) / length, -(to[0] - from[0]) / length]
+  const away = 11 * dots
+  return (
+    <g>
+      <path class="sheet-edge" d={openPath([from, to])} />
+      <text
+        class="sheet-letter sheet-edge-letter"
+        x={(from[0] + to[0]) / 2 + outX * away}
+        y={-((from[1] + to[1]) / 2 + outY * away)}
+        font-size={TEXT * dots}
+      >
+        {letter}
+      </text>
+    </g>
+  )
+}

@@ -1,0 +1,91 @@
+import type { CutSheet, SheetPiece } from '../../../core/cut-sheet/cut-sheet.ts'
+import type { Project } from '../../../core/stash/project.ts'
+import type { LaidPiece } from '../../../core/stash/reservation.ts'
+import { EDGE_LETTERS, POINT_LETTERS } from '../../drawing/sheet-drawing.tsx'
+import { Tick } from '../../parts/tick.tsx'
+import { settings } from '../../state/settings-state.ts'
+import { writeList, writeNumber, writeWithUnit } from '../../words/format.ts'
+import { words } from '../../words/words.ts'
+
+interface PieceLinesProps {
+  readonly project: Project
+  readonly sheet: CutSheet
+  readonly isTicked: (laid: LaidPiece) => boolean
+  readonly onTick: (laid: LaidPiece, on: boolean) => void
+}
+
+/** Piece by piece in the order of cutting: where it lies, which side is up, what to mark, and a tick once it is cut. */
+export function PieceLines({ project, sheet, isTicked, onTick }: PieceLinesProps) {
+  return (
+    <ol class="piece-lines">
+      {sheet.pieces.map((piece, k) => {
+        const { laid } = piece
+        const number = writeNumber(k + 1)
+        return (
+          <li key={`${laid.piece}#${laid.copy}`}>
+            <Tick
+              label={words.cutSheet.tick(number, copyName(project, laid))}
+              hint={laid.mirrored ? words.cutSheet.turnedOver : words.cutSheet.asDrawn}
+              checked={isTicked(laid)}
+              onChange={(on) => onTick(laid, on)}
+            />
+            {piece.points && <Distances piece={piece} name={copyName(project, laid)} />}
+            <Marks piece={piece} />
+          </li>
+        )
+      })}
+    </ol>
+  )
+}
+
+function Distances({ piece, name }: { piece: SheetPiece; name: string }) {
+  return (
+    <table class="distances">
+      <caption class="unseen">{words.cutSheet.caption(name)}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{words.cutSheet.point}</th>
+          {EDGE_LETTERS.map((letter) => (
+            <th key={letter} scope="col">
+              {words.cutSheet.fromEdge(letter)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {piece.points?.map((point, k) => (
+          <tr key={POINT_LETTERS[k]}>
+            <th scope="row">{POINT_LETTERS[k]}</th>
+            {point.from.map((distance, edge) => (
+              <td key={EDGE_LETTERS[edge]}>{writeWithUnit(Math.max(0, distance), settings.value)}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function Marks({ piece: { marks } }: { piece: SheetPiece }) {
+  const said = new Set(
+    marks.map(({ kind, depth }) => {
+      if (kind === 'hem' || kind === 'casing')
+        return words.cutSheet.mark[kind](writeWithUnit(depth, settings.value))
+      return words.cutSheet.mark[kind]
+    }),
+  )
+  if (said.size === 0) return null
+  return (
+    <p class="piece-marks">
+      {words.cutSheet.marks}: {writeList([...said])}.
+    </p>
+  )
+}
+
+function copyName({ pattern }: Project, { piece, copy }: LaidPiece): string {
+  const known = pattern.pieces.find(({ id }) => id === piece)
+  if (!known) return piece
+  return known.copies > 1
+    ? words.cutSheet.copy(known.name, writeNumber(copy), writeNumber(known.copies))
+    : known.name
+}

@@ -1,0 +1,61 @@
+import { projectRoles } from '../../../core/stash/progress.ts'
+import type { Project } from '../../../core/stash/project.ts'
+import { Choice } from '../../parts/choice.tsx'
+import { TextField } from '../../parts/text-field.tsx'
+import { Tick } from '../../parts/tick.tsx'
+import { changeProject } from '../../state/projects-state.ts'
+import { roleName } from '../../words/project-words.ts'
+import { words } from '../../words/words.ts'
+
+/** Size, version, and what she wants of the cloth. What has cloth already stays as it is. */
+export function MakingSection({ project, locked }: { project: Project; locked: boolean }) {
+  const { id, pattern, size, version, colours, blocked } = project
+  return (
+    <section class="stack" aria-labelledby="making">
+      <h2 id="making">{words.projects.change}</h2>
+      {locked ? (
+        <p class="field-hint">{words.projects.changeLocked}</p>
+      ) : (
+        <>
+          <Choice
+            name="size"
+            label={words.projects.sizeLabel}
+            options={pattern.sizes.map((name) => ({ value: name, label: name }))}
+            value={size}
+            onChoose={(value) => changeProject(id, { size: value })}
+          />
+          {pattern.versions.length > 1 && (
+            <Choice
+              name="version"
+              label={words.projects.versionLabel}
+              options={pattern.versions.map((each) => ({ value: each.id, label: each.name }))}
+              value={version}
+              onChoose={(value) => changeProject(id, { version: value })}
+            />
+          )}
+        </>
+      )}
+      {projectRoles(project).map((role) => (
+        <div key={role} class="stack">
+          <TextField
+            id={`colour-${role}`}
+            label={words.projects.colours(roleName(role))}
+            hint={words.projects.coloursHint}
+            value={colours[role] ?? ''}
+            onValue={(text) => changeProject(id, { colours: { ...colours, [role]: text } })}
+          />
+          <Tick
+            label={words.projects.blocked(roleName(role))}
+            hint={words.projects.blockedHint}
+            checked={blocked.includes(role)}
+            onChange={(on) =>
+              changeProject(id, {
+                blocked: on ? [...blocked, role] : blocked.filter((other) => other !== role),
+              })
+            }
+          />
+        </div>
+      ))}
+    </section>
+  )
+}

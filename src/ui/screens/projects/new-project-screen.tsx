@@ -1,0 +1,79 @@
+import { useSignal } from '@preact/signals'
+import { useLocation, useParams } from 'wouter-preact'
+import type { Pattern } from '../../../core/patterns/index.ts'
+import { Button } from '../../parts/button.tsx'
+import { Choice } from '../../parts/choice.tsx'
+import { Picker } from '../../parts/picker.tsx'
+import { Screen } from '../../parts/screen.tsx'
+import { beginProject } from '../../state/begin-project.ts'
+import { draft } from '../../state/check-state.ts'
+import { allPatterns, patternById } from '../../state/patterns-state.ts'
+import { patternName } from '../../words/pattern-words.ts'
+import { words } from '../../words/words.ts'
+
+/** What a new project makes: the pattern that the address names, or the one checked for last. */
+export function NewProjectScreen() {
+  const [, go] = useLocation()
+  const { pattern: asked } = useParams()
+  const chosen = useSignal(asked ?? draft.peek().pattern)
+  const pattern = patternById(chosen.value) ?? allPatterns()[0] ?? null
+  if (!pattern) return <p class="loading soft">{words.shell.loading}</p>
+  return (
+    <Form
+      key={pattern.id}
+      pattern={pattern}
+      onPattern={(id) => (chosen.value = id)}
+      onBegin={(version, size) => go(`/projects/${beginProject(pattern, version, size)}`)}
+    />
+  )
+}
+
+interface FormProps {
+  readonly pattern: Pattern
+  readonly onPattern: (id: string) => void
+  readonly onBegin: (version: string, size: string) => void
+}
+
+function Form({ pattern, onPattern, onBegin }: FormProps) {
+  const usual = pattern.id === draft.peek().pattern ? draft.peek() : null
+  const size = useSignal(usual?.size ?? pattern.sizes[Math.floor(pattern.sizes.length / 2)] ?? '')
+  const version = useSignal(usual?.version ?? pattern.versions[0]?.id ?? '')
+  return (
+    <Screen
+      title={words.projects.newTitle}
+      back="/projects"
+      foot={
+        <div class="foot-row">
+          <Button look="main" icon="plus" wide onPress={() => onBegin(version.value, size.value)}>
+            {words.projects.beginThis}
+          </Button>
+        </div>
+      }
+    >
+      <Picker
+        id="project-pattern"
+        label={words.projects.pattern}
+        value={pattern.id}
+        options={allPatterns().map((each) => ({ value: each.id, label: patternName(each) }))}
+        onPick={onPattern}
+      />
+      {pattern.about && <p class="soft">{pattern.about}</p>}
+      <Choice
+        name="size"
+        label={words.projects.sizeLabel}
+        options={pattern.sizes.map((name) => ({ value: name, label: name }))}
+        value={size.value}
+        onChoose={(name) => (size.value = name)}
+      />
+      {pattern.versions.length > 1 && (
+        <Choice
+          name="version"
+          label={words.projects.versionLabel}
+          options={pattern.versions.map(({ id, name }) => ({ value: id, label: name }))}
+          value={version.value}
+          onChoose={(id) => (version.value = id)}
+        />
+      )}
+    </Screen>
+  )
+}

@@ -1,0 +1,104 @@
+import { useEffect } from 'preact/hooks'
+import { useLocation, useParams } from 'wouter-preact'
+import { projectStage } from '../../../core/stash/progress.ts'
+import type { Project } from '../../../core/stash/project.ts'
+import { Button, ButtonLink } from '../../parts/button.tsx'
+import { Cautions } from '../../parts/notice.tsx'
+import { Screen } from '../../parts/screen.tsx'
+import { TextField } from '../../parts/text-field.tsx'
+import { Tick } from '../../parts/tick.tsx'
+import { clothRecords, openCloth } from '../../state/cloth-state.ts'
+import {
+  changeProject,
+  dropProject,
+  openProjects,
+  projectById,
+  projectsOpen,
+} from '../../state/projects-state.ts'
+import { stageWords } from '../../words/project-words.ts'
+import { words } from '../../words/words.ts'
+import { ProjectNotions } from '../notions/project-notions.tsx'
+import { ClothSection } from './cloth-section.tsx'
+import { MakingSection } from './making-section.tsx'
+import './projects.css'
+import { SavingsSection } from './savings-section.tsx'
+
+/** One project: what is made, of which cloth, what else it takes, what it saves. */
+export function ProjectScreen() {
+  const { id = '' } = useParams()
+  useEffect(() => {
+    void openProjects()
+    void openCloth()
+  }, [])
+  const project = projectById(id)
+  if (project) return <Shown key={id} project={project} />
+  if (!projectsOpen.value) return <p class="loading soft">{words.shell.loading}</p>
+  return (
+    <Screen title={words.projects.gone} back="/projects">
+      <ButtonLink look="main" to="/projects">
+        {words.projects.toAll}
+      </ButtonLink>
+    </Screen>
+  )
+}
+
+function Shown({ project }: { project: Project }) {
+  const { id, name, note, finished, pattern } = project
+  const [, go] = useLocation()
+  const stage = projectStage(project, clothRecords.value)
+  const canCut = clothRecords.value.reservations.some((reservation) => reservation.project === id)
+  return (
+    <Screen
+      title={name}
+      back="/projects"
+      foot={
+        canCut && (
+          <div class="foot-row">
+            <ButtonLink look="main" icon="cut" wide to={`/projects/${id}/table`}>
+              {words.projects.toTable}
+            </ButtonLink>
+          </div>
+        )
+      }
+    >
+      <p>
+        {words.projects.making(pattern.name, project.size)}
+        <span class="card-text">{stageWords(project, clothRecords.value)}</span>
+      </p>
+      <ClothSection project={project} />
+      <ProjectNotions project={project} />
+      <SavingsSection project={project} />
+      <MakingSection project={project} locked={stage !== 'planned'} />
+      <section class="stack" aria-label={words.projects.note}>
+        <TextField
+          id="project-name"
+          label={words.projects.name}
+          value={name}
+          onValue={(text) => changeProject(id, { name: text })}
+        />
+        <TextField
+          id="project-note"
+          label={words.projects.note}
+          value={note}
+          onValue={(text) => changeProject(id, { note: text })}
+        />
+        <Tick
+          label={words.projects.finishedBox}
+          checked={finished}
+          onChange={(done) => changeProject(id, { finished: done })}
+        />
+      </section>
+      <Cautions ids={pattern.cautions} />
+      <Button
+        look="danger"
+        icon="remove"
+        onPress={() => {
+          dropProject(project, words.projects.removed(name))
+          go('/projects')
+        }}
+      >
+        {words.projects.remove}
+      </Button>
+    </Screen>
+  )
+}

@@ -1,0 +1,91 @@
+import { useEffect } from 'preact/hooks'
+import type { Savings } from '../../../core/planning/savings/savings.ts'
+import type { NewCloth, Project } from '../../../core/stash/project.ts'
+import { LengthField } from '../../parts/length-field.tsx'
+import { NumberField } from '../../parts/number-field.tsx'
+import { clothRecords } from '../../state/cloth-state.ts'
+import { newClothTold, reckonNewCloth } from '../../state/new-cloth.ts'
+import { projectSavings } from '../../state/project-savings.ts'
+import { changeProject } from '../../state/projects-state.ts'
+import { settings } from '../../state/settings-state.ts'
+import { garments } from '../../state/stash-state.ts'
+import { writeNumber, writeWithUnit } from '../../words/format.ts'
+import { words } from '../../words/words.ts'
+
+/** Cloth is sold this wide more often than not. Common practice. */
+const USUAL_WIDTH = 1400
+
+/** What the project saves: the price of its donors beside that of new cloth, and the cloth kept in use. */
+export function SavingsSection({ project }: { project: Project }) {
+  const { id, newCloth, pattern, version, size } = project
+  const width = newCloth?.width ?? USUAL_WIDTH
+  useEffect(() => reckonNewCloth(project, width), [pattern, version, size, width])
+  const told = newClothTold.value
+  const lengths = told?.map(({ length }) => length) ?? []
+  const saved = projectSavings(project, clothRecords.value, garments.value, told ? lengths : [null])
+  const price = newCloth?.pricePerMetre ?? null
+  const tell = (part: Partial<NewCloth>) =>
+    changeProject(id, { newCloth: { width, pricePerMetre: price, ...part } })
+  return (
+    <section class="stack" aria-labelledby="saves">
+      <h2 id="saves">{words.projects.saves}</h2>
+      <LengthField
+        id="new-width"
+        label={words.projects.newWidth}
+        value={width}
+        units={settings.value}
+        onValue={(mm) => mm !== null && tell({ width: mm })}
+      />
+      <NumberField
+        id="new-price"
+        label={words.projects.pricePerMetre}
+        value={price}
+        unit={words.projects.money}
+        least={0}
+        most={10_000}
+        step={1}
+        onValue={(pricePerMetre) => tell({ pricePerMetre })}
+      />
+      {told === null ? (
+        <p class="soft" role="status">
+          {words.projects.newCounting}
+        </p>
+      ) : (
+        <p>{newWords(lengths, saved)}</p>
+      )}
+      {saved.area > 0 && <Kept saved={saved} />}
+    </section>
+  )
+}
+
+function newWords(lengths: readonly (number | null)[], { newCloth }: Savings): string {
+  const whole = lengths.reduce<number | null>(
+    (sum, length) => (sum === null || length === null ? null : sum + length),
+    0,
+  )
+  if (whole === null) return words.projects.newTooNarrow
+  const length = writeWithUnit(whole, settings.value, 'up')
+  return newCloth === null
+    ? words.projects.newTakesOnly(length)
+    : words.projects.newTakes(length, writeNumber(newCloth))
+}
+
+function Kept({ saved }: { saved: Savings }) {
+  const { spent, newCloth, area, grams } = saved
+  const square = words.projects.squareMetres((area / 1e6).toFixed(2))
+  const difference = spent === null || newCloth === null ? null : newCloth - spent
+  return (
+    <>
+      <p>
+        {spent === null ? words.projects.spentUnknown : words.projects.spent(writeNumber(spent))}{' '}
+        {difference !== null && difference >= 0 && words.projects.saved(writeNumber(difference))}
+        {difference !== null && difference < 0 && words.projects.costsMore(writeNumber(-difference))}
+      </p>
+      <p>
+        {grams === null
+          ? words.projects.keptInUse(square)
+          : words.projects.keptInUseWeight(square, words.projects.grams(writeNumber(Math.round(grams))))}
+      </p>
+    </>
+  )
+}
