@@ -56,6 +56,8 @@ export const SEPARATE = {
   lastStep: 0.02,
   /** The last spot alone is refined to this; exact contact does the rest. */
   finestStep: 0.01,
+  /** How far from where it begins refinement is quick; it seldom goes farther. */
+  focus: 0.5,
   /** Rounds of exact contact after each descent. */
   touches: 4,
   grow: 1.1,
@@ -93,13 +95,14 @@ export const STRIP = {
 export const SPARE = {
   /** The last is the most told: nobody measures cloth with more doubt than this. */
   ladder: [4, 10, 18, 32, 64],
-  /** Up to here a verdict may hang on the figure: a failure is tried once more with items turned and turned over. */
+  /** Up to here a verdict may hang on the figure: a failure is tried once more with items turned and laid anew. */
   decisive: 18,
-  /** Tape measures are read to a millimetre; a large spare need not be known so well. */
+  /** Tape measures are read to a millimetre; beyond what is decisive a tenth will do. */
   precision: 0.5,
   share: 0.1,
   /** A figure beside the answer has to come in tens of milliseconds. */
   patience: { rounds: 10, strikes: 1 },
+  anew: { rounds: 4, runs: 1, disruptions: 0, patience: { rounds: 15, strikes: 1 }, bestFits: 0 },
 }
 
 /** Depth-first search for lays without gaps. */
@@ -122,13 +125,16 @@ export const JIGSAW = {
 }
 
 /**
- * Grid over each no-fit polygon (engine/depth-grid.ts), cells a side: finer ones ask fewer edges a question but
- * take longer to make.
+ * Grid over each no-fit polygon (engine/depth-grid.ts), cells a side, powers of 2: finer ones ask fewer edges a
+ * question but take longer to make and more memory.
  */
 export const DEPTH_GRID = {
-  cells: 20,
+  coarse: 16,
+  fine: 32,
+  /** Polygons of more edges get the fine one. */
+  manyEdges: 24,
   /** Questions after which making the grid pays. */
-  worthwhile: 400,
+  worthwhile: 200,
 }
 
 /** No-fit polygons held at once; some kilobytes each. */

@@ -15,8 +15,9 @@ import {
 import type { Item, PackingProblem, Placement } from './problem.ts'
 import { separate } from './search/attempt.ts'
 import { overlappingLay } from './search/improve.ts'
-import { layoutPlacements, layoutServes } from './search/layout.ts'
+import { type Layout, layoutPlacements, layoutServes } from './search/layout.ts'
 import { createModel, type Engine, engineOf } from './search/model.ts'
+import { searchLayout } from './search/portfolio.ts'
 import { layoutFromPlacements } from './search/transfer.ts'
 
 /** How long the figure may take, and from which seed it is found. */
@@ -72,7 +73,8 @@ export class InsetSearch {
 
   /**
    * Pushes the last packing into the room that is left, farther in than any found before; true if nothing overlaps.
-   * `as-held`: every item turned only as some copy of it is, which is quick; `as-allowed`: in any way the problem allows.
+   * `as-held`: every item turned only as some copy of it is, which is quick; `as-allowed`: in any way the problem allows,
+   * and laid anew if pushing does not do.
    */
   packs(inset: Mm, how: 'as-held' | 'as-allowed'): boolean {
     const { seed, deadline } = this.#control
@@ -81,9 +83,15 @@ export class InsetSearch {
     if (freeArea(moved.problem) < this.#area) return false
     const model = createModel(moved.problem, this.#engine)
     if (model.classes.some((kind) => kind.fitsNowhere)) return false
-    const start = layoutFromPlacements(model, placementsInset(moved, this.#known))
-    const lay = overlappingLay(model, start, seededRandom(seed))
-    const layout = separate(lay, SPARE.patience, deadline) ? lay.layout() : null
+    const random = seededRandom(seed)
+    const lay = overlappingLay(
+      model,
+      layoutFromPlacements(model, placementsInset(moved, this.#known)),
+      random,
+    )
+    let layout: Layout | null = separate(lay, SPARE.patience, deadline) ? lay.layout() : null
+    if (how === 'as-allowed')
+      layout ??= searchLayout(model, SPARE.anew, { random, deadline, warmStart: lay.layout() })
     if (layout === null || !layoutServes(model, layout)) return false
     const placements = layoutPlacements(model, layout)
     this.#found.push({ inset, moved, placements })

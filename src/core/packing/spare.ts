@@ -27,7 +27,7 @@ export function spare(problem: PackingProblem, placements: readonly Placement[],
 }
 
 function precisionAt(inset: Mm): Mm {
-  return Math.max(SPARE.precision, inset * SPARE.share)
+  return inset < SPARE.decisive ? SPARE.precision : inset * SPARE.share
 }
 
 /** Whether a packing is found with every edge moved in by `inset`: a single try, starting from `placements`. */
