@@ -48,6 +48,7 @@ const Settings = lazyScreen(() =>
   import('../screens/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
 )
 const Yours = lazyScreen(() => import('../screens/settings/yours-screen.tsx').then((m) => m.YoursScreen))
+const Yours = lazyScreen(() => import('../screens/settings/yours-screen.tsx').then((m) => m.YoursScreen))
 const OpenCheck = lazyScreen(() =>
   import('../screens/open-check/open-check-screen.tsx').then((m) => m.OpenCheckScreen),
 )
@@ -79,6 +80,7 @@ export function Routes() {
       <Route path="/strips" component={Strips} />
       <Route path="/look-for" component={LookFor} />
       <Route path="/settings" component={Settings} />
+      <Route path="/settings/yours/:done?" component={Yours} />
       <Route path="/settings/yours/:done?" component={Yours} />
       <Route path="/open-check" component={OpenCheck} />
       <Route component={Nowhere} />

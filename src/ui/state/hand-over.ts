@@ -15,7 +15,12 @@ export interface OutgoingFile {
 export async function handOver({ name, text }: OutgoingFile): Promise<HandedOver> {
   const json = new File([text], `${name}.json`, { type: 'application/json' })
   const plain = new File([text], `${name}.txt`, { type: 'text/plain' })
-  const shareable = [json, plain].find((file) => navigator.canShare?.({ files: [file] }))
+  return handOverFile(json, plain)
+}
+
+/** The same for any file. `instead`: says the same in a kind that browsers share more readily. */
+export async function handOverFile(file: File, ...instead: readonly File[]): Promise<HandedOver> {
+  const shareable = [file, ...instead].find((each) => navigator.canShare?.({ files: [each] }))
   if (shareable) {
     try {
       await navigator.share({ files: [shareable] })
@@ -25,7 +30,7 @@ export async function handOver({ name, text }: OutgoingFile): Promise<HandedOver
       // Some browsers promise to share what they then refuse.
     }
   }
-  download(json)
+  download(file)
   return 'downloaded'
 }
 

@@ -5,11 +5,13 @@ import { askToPersist } from '../../storage/persist.ts'
 export interface StorageFacts {
   /** Bytes in use, the app itself among them. */
   readonly used: number | null
+  /** Bytes that it may still take. */
+  readonly left: number | null
   /** True: it has promised not to clear it. */
   readonly kept: boolean
 }
 
-export const storageFacts = signal<StorageFacts>({ used: null, kept: false })
+export const storageFacts = signal<StorageFacts>({ used: null, left: null, kept: false })
 
 export async function readStorageFacts(): Promise<void> {
   const { storage } = navigator
@@ -17,7 +19,9 @@ export async function readStorageFacts(): Promise<void> {
     storage?.estimate?.().catch(() => null) ?? null,
     storage?.persisted?.().catch(() => false) ?? false,
   ])
-  storageFacts.value = { used: estimate?.usage ?? null, kept }
+  const { usage = null, quota = null } = estimate ?? {}
+  const left = usage === null || quota === null ? null : Math.max(0, quota - usage)
+  storageFacts.value = { used: usage, left, kept }
 }
 
 /** Asks the browser to keep it; false: it gives no such promise. */

@@ -9,8 +9,9 @@ export type Units = Pick<Settings, 'units' | 'inchFraction'>
 /** Numbers as the browser's language writes them. */
 const locale = typeof navigator === 'undefined' ? 'en' : navigator.language
 const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false })
+const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' })
 const list = new Intl.ListFormat(locale, { type: 'conjunction' })
-const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) => value === ',') ? ',' : '.'
+export const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) => value === ',') ? ',' : '.'
 
 /** To one decimal, in the browser's own digits and decimal sign. */
 export function writeNumber(value: number): string {
@@ -66,4 +67,9 @@ function styleOf({ units, inchFraction }: Units, rounding: Rounding): LengthStyl
 export function writeBytes(bytes: number): string {
   const [size, unit] = bytes < 1e6 ? [bytes / 1e3, words.parts.kB] : [bytes / 1e6, words.parts.MB]
   return `${writeNumber(size)} ${unit}`
+}
+
+/** A day as the browser's language writes it. */
+export function writeDay(ms: number): string {
+  return day.format(ms)
 }

@@ -7,6 +7,7 @@ import { HomeScreen } from './home-screen.tsx'
 import { Measuring } from './measuring.tsx'
 import { OnThisPhone } from './on-this-phone.tsx'
 import { Section } from './section.tsx'
+import { YoursCard } from './yours-card.tsx'
 
 /** What holds for the whole app. Every choice takes effect and is stored at once. */
 export function SettingsScreen() {
@@ -26,6 +27,9 @@ export function SettingsScreen() {
           value={settings.value.theme}
           onChoose={(theme) => changeSettings({ theme })}
         />
+      </Section>
+      <Section title={words.settings.yours}>
+        <YoursCard />
       </Section>
       <Section title={words.settings.storage}>
         <OnThisPhone />

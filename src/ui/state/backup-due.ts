@@ -1,0 +1,23 @@
+import { signal } from '@preact/signals'
+import { type BackupFacts, readBackupFacts } from '../../storage/backup/facts.ts'
+import { theStore } from './keeper.ts'
+
+const DAY = 86_400_000
+/** So long after something was first kept, and so long after the last backup, is long ago. */
+const FIRST_AFTER = 14 * DAY
+const AGAIN_AFTER = 30 * DAY
+
+export const backupFacts = signal<BackupFacts | null>(null)
+
+export async function readFacts(): Promise<void> {
+  // Demo records (their ids begin so) come back at one tap.
+  const counts = (id: string) => !id.startsWith('demo-')
+  backupFacts.value = await readBackupFacts(await theStore(), counts).catch(() => null)
+}
+
+/** True if there is something that was never backed up, or was changed since a backup long ago. */
+export function backupIsDue({ backedUpAt, firstKeptAt, lastChangedAt }: BackupFacts, now: number): boolean {
+  if (firstKeptAt === null || lastChangedAt === null) return false
+  if (backedUpAt === null) return now - firstKeptAt >= FIRST_AFTER
+  return lastChangedAt > backedUpAt && now - backedUpAt >= AGAIN_AFTER
+}
