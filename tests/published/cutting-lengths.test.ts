@@ -72,6 +72,45 @@ describe('one-dimensional cutting stock', () => {
     }
   })
 
+  it('219 rolls of 13 widths come from 73 paper rolls of 5600 mm, and from no fewer', () => {
+    // Encyclopaedia article "Cutting stock problem", its worked example: 73 master rolls, 0.401 % lost (from memory).
+    const demand = [
+      [1380, 22],
+      [1520, 25],
+      [1560, 12],
+      [1710, 14],
+      [1820, 18],
+      [1880, 18],
+      [1930, 20],
+      [2000, 10],
+      [2050, 12],
+      [2100, 14],
+      [2140, 16],
+      [2150, 18],
+      [2200, 20],
+    ] as const
+    const needed = demand.flatMap(([width, count]) => alike(count, width))
+    const total = needed.reduce((sum, width) => sum + width, 0)
+    expect(total).toBeGreaterThan(72 * 5600)
+    const { score, proved, from } = cutLengths({
+      needed,
+      owned: alike(73, 5600),
+      scrap: Number.POSITIVE_INFINITY,
+    })
+    expect({ ...score, proved }).toEqual({
+      short: 0,
+      shortCount: 0,
+      spoilt: 0,
+      left: 73 * 5600 - total,
+      proved: true,
+    })
+    expect(score.left / (73 * 5600)).toBeCloseTo(0.00401, 5)
+    for (let roll = 0; roll < 73; roll++) {
+      const used = needed.reduce((sum, width, n) => (from[n] === roll ? sum + width : sum), 0)
+      expect(used).toBeLessThanOrEqual(5600)
+    }
+  })
+
   it('25 boards of 3 ft, 20 of 5 ft and 15 of 9 ft take 19 boards of 17 ft', () => {
     // Problem data: Winston, Operations Research, "Using column generation to solve large-scale LPs" (from memory).
     // 310 ft / 17 ft = 18.2, so 18 are too few; 19 are enough.

@@ -1,8 +1,6 @@
 import { Filling } from './filling.ts'
 import type { Instance } from './instance.ts'
-
-/** Steps that filling one stock may take; then the fullest found so far is taken. */
-const FILL_STEPS = 5_000
+import { mostIn } from './most-in.ts'
 
 /** Plans made without search, one of which the search starts from: most are the best there is already. */
 export function firstPlans(instance: Instance): readonly Filling[] {
@@ -45,38 +43,17 @@ function tightest(filling: Filling, sort: number): number | null {
 function oneStockAfterAnother(instance: Instance, stocks: readonly number[], longestIn: boolean): Filling {
   const filling = new Filling(instance)
   const left = instance.sorts.map(({ members }) => members.length)
+  const lengths = instance.sorts.map(({ length }) => length)
   for (const stock of stocks) {
     const first = longestIn ? left.findIndex((count, sort) => count > 0 && filling.fits(sort, stock)) : -1
     if (first >= 0) {
       filling.change(first, stock, 1)
       left[first]!--
     }
-    for (const [sort, count] of fullest(filling, stock, left).entries()) {
+    for (const [sort, count] of mostIn(filling, stock, left, lengths).entries()) {
       for (let piece = 0; piece < count; piece++) filling.change(sort, stock, 1)
       left[sort]! -= count
     }
   }
   return filling
-}
-
-/** How many of each sort fill the room of a stock best, longer ones before shorter ones. */
-function fullest(filling: Filling, stock: number, left: readonly number[]): readonly number[] {
-  const { sorts } = filling.instance
-  const room = filling.room[stock]!
-  const counts = sorts.map(() => 0)
-  let best = { used: 0, counts: [...counts] }
-  let steps = 0
-  const fill = (sort: number, used: number): void => {
-    if (used > best.used) best = { used, counts: [...counts] }
-    if (best.used === room || sort === sorts.length || steps++ > FILL_STEPS) return
-    const { length, allowed } = sorts[sort]!
-    const most = allowed[stock] ? Math.min(left[sort]!, Math.floor((room - used) / length)) : 0
-    for (let count = most; count >= 0; count--) {
-      counts[sort] = count
-      fill(sort + 1, used + count * length)
-    }
-    counts[sort] = 0
-  }
-  fill(0, 0)
-  return best.counts
 }

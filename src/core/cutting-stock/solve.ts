@@ -5,9 +5,10 @@ import { firstPlans } from './first-plans.ts'
 import { type Instance, instanceOf, onStocks, TICKS_PER_MM } from './instance.ts'
 import { bestBelow, type Common } from './search.ts'
 import { sumsOf } from './sums.ts'
+import { byCorrectedValues } from './value-correction.ts'
 
 /** Steps of the search: some tenths of a second on a phone. The lengths of a few garments need far fewer. */
-export const USUAL_NODES = 150_000
+export const USUAL_NODES = 100_000
 
 /**
  * The plan of the least score (CuttingScore). Exact when `proved`; beyond the budget of `nodes` the best one found.
@@ -28,7 +29,9 @@ export function cutLengths(problem: CuttingProblem, nodes = USUAL_NODES): Cuttin
 /** As much as can be laid, at whatever cost in cut stocks. */
 function layMost(instance: Instance, common: Common): Filling {
   const anyEnd = { ...instance, scrap: Number.POSITIVE_INFINITY }
-  const start = firstPlans(instance).reduce(better)
+  const simple = firstPlans(instance).reduce(better)
+  const atBest = Math.max(0, instance.total - instance.stocks.reduce((sum, { length }) => sum + length, 0))
+  const start = simple.score().short > atBest ? better(simple, byCorrectedValues(instance)) : simple
   const found = bestBelow(anyEnd, { ...start.score('all'), spoilt: 0 }, common)
   return found
     ? better(
