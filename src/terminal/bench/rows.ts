@@ -1,3 +1,4 @@
+import type { BriefsFigure } from './run-briefs.ts'
 import type { GarmentsFigure } from './run-garments.ts'
 import type { PlantedFigure } from './run-planted.ts'
 import type { SpareFigure } from './run-spares.ts'
@@ -46,4 +47,9 @@ export function stoppingRow({ stopped, wentOn, goneMedian, goneMost }: StoppingF
 
 export function spareRow({ lays, median, p95, spare }: SpareFigure): string {
   return `spare of ${lays} lays: processor time ${median.toFixed(0)} ms in the median, 95th per cent ${p95.toFixed(0)} ms; ${spare.toFixed(1)} mm in the mean`
+}
+
+export function briefsRow({ briefs, firstMedian, median, p95, found, none, open }: BriefsFigure): string {
+  const seconds = (ms: number) => `${(ms / 1000).toFixed(1)} s`
+  return `what to look for: ${briefs} briefs, first figure after ${seconds(firstMedian)} (median), all after ${seconds(median)}, 95th per cent ${seconds(p95)}; ${found} found, ${none} proved to be none, ${open.toFixed(0)} % of the width open (median)`
 }

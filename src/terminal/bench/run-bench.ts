@@ -2,7 +2,8 @@ import type { BenchArguments } from './arguments.ts'
 import { answerRow } from './figures.ts'
 import { PROOF_PROBLEMS } from './proof-problems.ts'
 import { puzzles } from './puzzles.ts'
-import { garmentsRow, plantedRow, spareRow, stoppingRow, stripMeanRow, stripRow } from './rows.ts'
+import { briefsRow, garmentsRow, plantedRow, spareRow, stoppingRow, stripMeanRow, stripRow } from './rows.ts'
+import { runBriefs } from './run-briefs.ts'
 import { runChecks } from './run-checks.ts'
 import { runFits } from './run-fits.ts'
 import { runGarments } from './run-garments.ts'
@@ -48,6 +49,8 @@ async function figuresOf(asked: BenchArguments, say: Say) {
   say(spareRow(spares))
   const garments = await runGarments(asked.garments)
   say(garmentsRow(garments))
+  const briefs = runBriefs()
+  say(briefsRow(briefs))
   const stopping = await runStopping()
   say(stoppingRow(stopping))
   const proofs = problemFigures('small proofs', runProblems(PROOF_PROBLEMS, PROOF_SECONDS), say)
