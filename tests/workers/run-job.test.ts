@@ -97,3 +97,28 @@ describe('a job that throws', () => {
     expect(more).toEqual([])
   })
 })
+
+describe('a brief job', () => {
+  it('tells figures as they become finer, the last of which is its answer', () => {
+    const { question } = asked(300)
+    const { pattern, version, size } = question
+    const asks = {
+      pattern,
+      version,
+      size,
+      kind: 'cloth',
+      roles: null,
+      clearance: 0,
+      doubt: 0,
+      units: 'cm',
+    } as const
+    const replies = repliesTo({ kind: 'brief', asks, limits: LIMITS })
+    const [last, done] = replies.slice(-2)
+    expect(replies.length).toBeGreaterThan(2)
+    expect(last).toMatchObject({ type: 'progress', progress: { enough: [{ width: 900 }, {}, {}] } })
+    expect(done).toMatchObject({
+      type: 'done',
+      answer: { ok: true, value: last?.type === 'progress' && last.progress },
+    })
+  })
+})

@@ -71,7 +71,7 @@ function lengthWords(kind: MeasuredKind, length: number, units: Units): string {
   return texts.lengths[TELLING_MEASURES[kind].length]?.(said) ?? said
 }
 
-/** “size M, Short, only Lining”: which of a pattern is meant. */
+/** “size M, Short, Lining only”: which of a pattern is meant. */
 export function thingDetail({ versions }: Pattern, { size, version, role }: Choice): string {
   const name = versions.length > 1 ? versions.find(({ id }) => id === version)?.name : undefined
   return [

@@ -11,7 +11,7 @@ export const lookFor = {
   pattern: 'Pattern',
   cloth: 'Which cloth',
   allCloths: 'All of it out of one garment',
-  onlyCloth: (role: string) => `Only ${role}`,
+  onlyCloth: (role: string) => `${role} only`,
   size: (size: string) => `size ${size}`,
   among: (count: string) => `Kinds of garment: ${count}`,
   amongLegend: 'Look among',
