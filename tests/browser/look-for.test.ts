@@ -12,7 +12,7 @@ const line = (page: Page, name: string, kind: string) =>
 
 /** Puts a pattern in a size on the list by way of its sheet. */
 async function addToList(page: Page, pattern: string, size: string): Promise<void> {
-  await page.getByRole('button', { name: 'Add a thing to make' }).tap()
+  await page.getByRole('button', { name: 'Add something' }).tap()
   const sheet = page.getByRole('dialog')
   await sheet.getByLabel('Pattern').selectOption({ label: pattern })
   await sheet.getByText(size, { exact: true }).tap()
@@ -43,7 +43,7 @@ describe('what to look for', () => {
       .waitFor()
     await card(page, 'Headband').getByText('Stretching 25 % across').waitFor()
     await line(page, 'Headband', 'T-shirt')
-      .getByText(/too small, proved/)
+      .getByText(/^Proved too small up to/)
       .waitFor()
     await addToList(page, 'Lined pouch', 'S')
     const widths = line(page, 'Lined pouch', 'Remnant').getByText(
@@ -105,7 +105,7 @@ it.each(['light', 'dark'] as const)('has no accessibility fault on a %s phone', 
   const { page } = await phonePage({ theme, at: '#/look-for' })
   await page.getByText('Nothing on the list yet.').waitFor()
   await expectNoAxeViolations(page)
-  await page.getByRole('button', { name: 'Add a thing to make' }).tap()
+  await page.getByRole('button', { name: 'Add something' }).tap()
   await page.getByRole('dialog').getByLabel('Pattern').waitFor()
   await expectNoAxeViolations(page)
   await page.keyboard.press('Escape')

@@ -1,4 +1,5 @@
 import type { Stretch } from '../../core/base/terms.ts'
+import type { Percent } from '../../core/base/units.ts'
 import { type MeasuredKind, TELLING_MEASURES } from '../../core/garments/index.ts'
 import type { Pattern } from '../../core/patterns/index.ts'
 import type { TwoMeasures } from '../../core/planning/shopping-brief/brief.ts'
@@ -36,7 +37,8 @@ export function figuresWords(figures: Figures, units: Units): FiguresWords {
 
 function noneWords({ kind, none, tooSmall: [proved] }: Figures, units: Units): FiguresWords {
   if (none) return { enough: [texts.noneProved], beside: [] }
-  const told = proved && kind !== 'cloth' ? [texts.tooSmall(writeWithUnit(proved.width, units))] : []
+  const told =
+    proved && kind !== 'cloth' ? [texts.tooSmall(together(writeWithUnit(proved.width, units)))] : []
   return { enough: [texts.noneFound], beside: told }
 }
 
@@ -47,7 +49,7 @@ function openWords(
   units: Units,
 ): readonly string[] {
   if (!proved) return []
-  const write = (mm: number) => writeWithUnit(mm, units)
+  const write = (mm: number) => together(writeWithUnit(mm, units))
   if (kind === 'cloth') {
     if (proved.width !== found.width) return []
     return [texts.betweenShort(write(proved.length), write(found.length))]
@@ -55,19 +57,26 @@ function openWords(
   return [texts.between(write(proved.width), write(found.width))]
 }
 
-export function stretchWords({ across, along }: Stretch): string {
-  if (across > 0 && along > 0) return texts.stretchBoth(writePercent(across), writePercent(along))
-  if (across > 0) return texts.stretchAcross(writePercent(across))
-  return along > 0 ? texts.stretchAlong(writePercent(along)) : texts.stretchNone
+export function stretchWords(stretch: Stretch): string {
+  const { across, along } = stretch
+  const write = (percent: Percent) => together(writePercent(percent))
+  if (across > 0 && along > 0) return texts.stretchBoth(write(across), write(along))
+  if (across > 0) return texts.stretchAcross(write(across))
+  return along > 0 ? texts.stretchAlong(write(along)) : texts.stretchNone
+}
+
+/** A figure and its unit stay on one line of the card. */
+function together(figure: string): string {
+  return figure.replaceAll(' ', '\u00a0')
 }
 
 function widthWords(kind: MeasuredKind, width: number, units: Units): string {
-  const said = writeWithUnit(width, units)
+  const said = together(writeWithUnit(width, units))
   return texts.widths[TELLING_MEASURES[kind].width]?.(said) ?? said
 }
 
 function lengthWords(kind: MeasuredKind, length: number, units: Units): string {
-  const said = writeWithUnit(length, units)
+  const said = together(writeWithUnit(length, units))
   return texts.lengths[TELLING_MEASURES[kind].length]?.(said) ?? said
 }
 

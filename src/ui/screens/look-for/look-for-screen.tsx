@@ -35,8 +35,7 @@ function Opened({ list }: { list: LookForList }) {
       foot={<Foot any={things.length > 0} onAdd={() => (adding.value = true)} />}
     >
       <div class="look-for">
-        {things.length === 0 && <p>{words.lookFor.empty}</p>}
-        <p class="soft unprinted">{words.lookFor.intro}</p>
+        {things.length === 0 && <Empty />}
         <WorkBar list={list} />
         <ul class="look-for-things">
           {things.map((thing) => (
@@ -50,6 +49,15 @@ function Opened({ list }: { list: LookForList }) {
       </div>
       {adding.value && <AddSheet onClose={() => (adding.value = false)} />}
     </Screen>
+  )
+}
+
+function Empty() {
+  return (
+    <>
+      <p>{words.lookFor.empty}</p>
+      <p class="soft">{words.lookFor.intro}</p>
+    </>
   )
 }
 

@@ -65,7 +65,9 @@ function Line({ kind, figures, known }: LineProps) {
         {words.garments.kinds[kind]}
         {figures && !known.includes(figures) && <span class="soft"> {words.lookFor.soFar}</span>}
       </dt>
-      {!told && <dd class="soft">{words.lookFor.waiting}</dd>}
+      {!told && (
+        <dd class="soft">{underWay.value.size > 0 ? words.lookFor.waiting : words.lookFor.notWorked}</dd>
+      )}
       {told?.enough.map((line) => (
         <dd key={line} class={figures?.enough.length ? 'look-for-enough' : 'soft'}>
           {line}

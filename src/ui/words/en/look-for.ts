@@ -3,8 +3,7 @@ export const lookFor = {
   intro:
     'What a garment must measure at least, laid flat, to give all the pieces. Work it out at home; it is here without network when you stand in the shop.',
   empty: 'Nothing on the list yet.',
-  add: 'Add a thing to make',
-  addShort: 'Add',
+  add: 'Add something',
   addTitle: 'What do you want to make?',
   addThis: 'Put it on the list',
   fromPattern: 'What to look for to make this',
@@ -43,12 +42,12 @@ export const lookFor = {
     'cloth-length': (length: string) => `${length} long`,
   } as Readonly<Record<string, (length: string) => string>>,
   label: (size: string) => `Usually from ${size} on the label.`,
-  larger: 'With a pile or one-way print: larger.',
-  tooSmall: (width: string) => `Up to ${width}: too small, proved, at usual lengths.`,
+  larger: 'With a pile or one-way print it may take a larger one.',
+  tooSmall: (width: string) => `Proved too small up to ${width} at usual lengths.`,
   between: (width: string, least: string) =>
-    `Up to ${width}: too small, proved, at usual lengths. From there to ${least} it is open: check it.`,
+    `Proved too small up to ${width} at usual lengths. Between that and ${least}, check it.`,
   betweenShort: (length: string, least: string) =>
-    `Up to ${length}: too short, proved. From there to ${least} it is open: check it.`,
+    `Proved too short up to ${length}. Between that and ${least}, check it.`,
   noneProved: 'None in usual proportions is large enough; that is proved.',
   noneFound: 'None found that does. Check it if you meet a large one.',
   waiting: 'waiting',
@@ -61,5 +60,4 @@ export const lookFor = {
     'For garments of usual make and proportions, without flaws, opened by cutting beside seams and hems, right side out. A real one may differ: check it in the shop.',
   doubt: (doubt: string) => `Allows for a tape that is off by ${doubt} in every measure.`,
   noDoubt: 'Takes the tape at its word.',
-  printedOn: 'Cutworth: what to look for',
 } as const
