@@ -89,6 +89,33 @@ describe('notions', () => {
   })
 })
 
+describe('a project', () => {
+  it('has its elastic cut from the notions and noted, all in one, and given back by one tap', async () => {
+    const { page, complaints } = await phonePage({ at: '#/notions' })
+    await typeElastic(page, ['200', '76'])
+    await open(page, '/projects/new/leggings')
+    await page.getByText('M', { exact: true }).tap()
+    await button(page, 'Begin').tap()
+    await page.getByText('From the 76 cm cut 70.7 cm; 5.3 cm are left.').waitFor()
+    await expectNoAxeViolations(page)
+    await expect.poll(async () => (await stored(page, 'projects')).length).toBe(1)
+
+    await button(page, 'Cut these lengths').tap()
+    await page.getByText('All of it is cut or taken.').waitFor()
+    const [notion] = (await stored(page, 'notions')) as { value: { id: string; lengths: number[] } }[]
+    expect(notion?.value.lengths[0]).toBe(2000)
+    expect(notion?.value.lengths[1]).toBeCloseTo(53.6, 6)
+    const [project] = (await stored(page, 'projects')) as { value: { taken: unknown[] } }[]
+    expect(project?.value.taken).toMatchObject([{ need: 'waist-elastic', notion: notion?.value.id }])
+
+    await button(page, 'Undo').tap()
+    await button(page, 'Cut these lengths').waitFor()
+    await expect.poll(() => stored(page, 'notions')).toMatchObject([{ value: { lengths: [2000, 760] } }])
+    await expect.poll(() => stored(page, 'projects')).toMatchObject([{ value: { taken: [] } }])
+    expect(complaints).toEqual([])
+  })
+})
+
 describe('a pattern of her own', () => {
   it('takes an elastic by the body, size by size, and gives it back when removed', async () => {
     const { page } = await phonePage({ at: '#/patterns/headband' })

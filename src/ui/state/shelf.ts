@@ -42,7 +42,8 @@ export class Shelf<T extends { readonly id: string }> {
     onStoreChange(store, (names) => {
       if (names.includes(this.#functions.name)) void this.#read()
     })
-    await this.#read()
+    // What was put before the store was open is written now; the end of that writing reads.
+    await (this.#waiting.size > 0 ? this.#writeAll() : this.#read())
   }
 
   /** Keeps the value, over the one of the same id if there is one. */

@@ -34,6 +34,17 @@ describe('a shelf of records', () => {
     await vi.waitFor(async () => expect(await onDisk()).toEqual([]))
   })
 
+  it('writes what was put before the store was open, beside what was stored already', async () => {
+    const store = await testStore()
+    await putPattern(store, testPattern({ id: 'before' }))
+    const shelf = new Shelf<Pattern>(FUNCTIONS)
+    shelf.put(testPattern({ id: 'early' }))
+    await shelf.follow(store, signal<unknown>(null))
+    const ids = shelf.records.value.map(({ id }) => id).sort()
+    expect(ids).toEqual(['before', 'early'])
+    expect((await readPatterns(store)).records.map(({ id }) => id).sort()).toEqual(ids)
+  })
+
   it('ends with the last of many changes that came faster than the disk', async () => {
     let puts = 0
     const { shelf, onDisk } = await openShelf(freshName(), {
