@@ -2,10 +2,12 @@ import type { Clock, Deadline } from '../base/deadline.ts'
 import { seededRandom } from '../base/random.ts'
 import type { PackingAnswer, Refutation } from './answer.ts'
 import { EFFORT, PROOF_SLICES } from './config.ts'
+import { engineOf } from './engine/engine.ts'
+import { glance } from './glance.ts'
 import type { CopyRef, PackingProblem, Placement } from './problem.ts'
 import { lateProofs, refuteEarly } from './proof/refute.ts'
 import { type Layout, layoutPlacements, layoutServes } from './search/layout.ts'
-import { createModel, engineOf, type Model } from './search/model.ts'
+import { createModel, itemsWithRoom, type Model } from './search/model.ts'
 import { type SearchControl, searchSlices } from './search/portfolio.ts'
 import { layoutFromPlacements } from './search/transfer.ts'
 
@@ -23,6 +25,8 @@ export interface PackingControl {
   readonly onProgress?: (best: PartialPacking) => void
   /** A lay, or a part of one, of a similar problem: where the search begins. */
   readonly warmStart?: readonly Placement[]
+  /** Only what takes some milliseconds is tried. Absent: everything, until the deadline. */
+  readonly glance?: boolean
 }
 
 /**
@@ -32,11 +36,12 @@ export interface PackingControl {
  */
 export function solve(problem: PackingProblem, control: PackingControl): PackingAnswer {
   const model = createModel(problem, engineOf(problem))
+  if (control.glance) return answerFrom(model, glance(model, seededRandom(control.seed)))
   const search = searchSlices(model, EFFORT, searchControl(model, control))
   // A lay is often found sooner than any proof; only when the first try fails is it worth asking for one.
   let slice = search.next()
   if (slice.done && layoutServes(model, slice.value)) return answerFrom(model, slice.value)
-  const early = refuteEarly(problem)
+  const early = refuteEarly(problem, itemsWithRoom(model))
   if (early) return { verdict: 'cannot', refutation: early }
   const proofs = lateProofs(problem)
   let refutation: Refutation | null | undefined
@@ -80,7 +85,9 @@ function searchControl(model: Model, control: PackingControl): SearchControl {
   }
 }
 
-function answerFrom(model: Model, layout: Layout): PackingAnswer {
+function answerFrom(model: Model, found: Layout | Refutation): PackingAnswer {
+  if ('kind' in found) return { verdict: 'cannot', refutation: found }
+  const layout = found
   const verdict = layoutServes(model, layout) ? 'fits' : 'not-found'
   return { verdict, ...packingFrom(model, layout) }
 }

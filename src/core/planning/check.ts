@@ -52,6 +52,8 @@ export interface SolveControl {
    * and given as this or as 0. Absent: measured.
    */
   readonly spareAsked?: Mm
+  /** A first look of some milliseconds, for many questions one after another. Absent: all that is known, until the deadline. */
+  readonly glance?: boolean
 }
 
 export interface SolveProgress {

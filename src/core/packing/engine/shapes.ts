@@ -38,7 +38,7 @@ export class ShapeTable {
 
   /** The number of an outline; equal outlines (same points in the same order) have the same. */
   outlineId(outline: Polygon): number {
-    const key = outline.join(' ')
+    const key = outlineKey(outline)
     let id = this.outlineIds.get(key)
     if (id === undefined) {
       id = this.outlines.length
@@ -115,6 +115,18 @@ export class AskedShapes {
     }
     return shape
   }
+}
+
+const outlineKeys = new WeakMap<Polygon, string>()
+
+/** The same text for equal outlines; written once for one that comes again and again. */
+function outlineKey(outline: Polygon): string {
+  let key = outlineKeys.get(outline)
+  if (key === undefined) {
+    key = outline.join(' ')
+    outlineKeys.set(outline, key)
+  }
+  return key
 }
 
 /** True if two shapes cover the same set but for a translation: a rectangle turned by 180°, say. */

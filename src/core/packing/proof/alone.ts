@@ -13,9 +13,16 @@ import { holdsInEveryTurn, waysInParts } from './turns.ts'
  * Lemma: a copy has a place only where its inner-fit region is not empty; the domain of a core holds that region
  * of every orientation that the core stands for. If all domains in all regions are empty, one copy alone is too
  * much. Ranges of turns are cut finer until they are settled (branch and bound over angles).
+ *
+ * @param withRoom Indices of items known to have a place by themselves, which need not be looked at.
  */
-export function refuteAlone(problem: PackingProblem): Refutation | null {
-  const item = neededItems(problem).find((i) => fitsNowhere(problem, problem.items[i] as Item))
+export function refuteAlone(
+  problem: PackingProblem,
+  withRoom: ReadonlySet<number> = new Set(),
+): Refutation | null {
+  const item = neededItems(problem).find(
+    (i) => !withRoom.has(i) && fitsNowhere(problem, problem.items[i] as Item),
+  )
   if (item === undefined) return null
   const certificate = { by: 'no-place', item } as const
   return { kind: 'piece', items: [item], figures: lengthFigures(problem, item), certificate }

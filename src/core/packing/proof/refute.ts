@@ -14,9 +14,13 @@ import { refuteWholeSquares } from './whole-squares.ts'
 /** Tilts up to this are one core; wider ranges of turns are cut. What is lost in a proof is won in time. */
 const EARLY_TILT = 7.5
 
-/** The proofs that take milliseconds, the plainest first. null: nothing is proved. */
-export function refuteEarly(problem: PackingProblem): Refutation | null {
-  const plain = refuteByArea(problem) ?? refuteAlone(problem) ?? refuteConfined(problem)
+/**
+ * The proofs that take milliseconds, the plainest first. null: nothing is proved.
+ *
+ * @param withRoom Indices of items known to have a place by themselves.
+ */
+export function refuteEarly(problem: PackingProblem, withRoom?: ReadonlySet<number>): Refutation | null {
+  const plain = refuteByArea(problem) ?? refuteAlone(problem, withRoom) ?? refuteConfined(problem)
   if (plain) return plain
   const relaxed = new Relaxed(problem, EARLY_TILT)
   return refuteByReach(relaxed) ?? refuteTogether(relaxed)

@@ -32,7 +32,13 @@ export function createModel(problem: PackingProblem, engine: Engine, choice: Tur
   const byKey = new Map<string, ItemClass>()
   const copies: Copy[] = []
   problem.items.forEach((item, index) => {
-    const key = JSON.stringify([item.outline, item.optional, item.ways, item.sits, item.shows])
+    const key = JSON.stringify([
+      engine.table.outlineId(item.outline),
+      item.optional,
+      item.ways,
+      item.sits,
+      item.shows,
+    ])
     let kind = byKey.get(key)
     if (!kind) {
       kind = createClass(byKey.size, item, problem.regions, engine.table, domains, choice)
@@ -43,6 +49,11 @@ export function createModel(problem: PackingProblem, engine: Engine, choice: Tur
   copies.sort((a, b) => Number(a.kind.item.optional) - Number(b.kind.item.optional))
   const needed = copies.filter(({ kind }) => !kind.item.optional).length
   return { problem, ...engine, classes: [...byKey.values()], copies, needed, domains }
+}
+
+/** Indices of the items that fit in somewhere by themselves. */
+export function itemsWithRoom({ copies }: Model): ReadonlySet<number> {
+  return new Set(copies.filter(({ kind }) => !kind.fitsNowhere).map(({ ref }) => ref.item))
 }
 
 function createClass(
