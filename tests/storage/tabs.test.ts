@@ -11,7 +11,7 @@ describe('two tabs', () => {
     const [here, there] = [await testStore({ name }), await testStore({ name })]
     const heard = new Promise<number>((resolve) => {
       onStoreChange(there, async (stores) => {
-        expect(stores).toEqual(['garments'])
+        expect(stores).toEqual(['garments', 'removed'])
         resolve((await readGarments(there)).records.length)
       })
     })
@@ -26,7 +26,7 @@ describe('two tabs', () => {
     const own = vi.fn()
     onStoreChange(here, own)
     await keepGarment(here, testGarment())
-    expect(own).toHaveBeenCalledWith(['garments', 'drafts'])
+    expect(own).toHaveBeenCalledWith(['garments', 'drafts', 'removed'])
     expect(listener).not.toHaveBeenCalled()
   })
 })

@@ -1,4 +1,6 @@
 import { failed, ok, type Result } from '../base/result.ts'
+import { polygonOriented } from '../geometry/index.ts'
+import type { Polygon } from '../geometry/types.ts'
 import { ownHem } from '../patterns/own-hem.ts'
 import { type PieceInSize, piecesOf } from '../patterns/pieces-of.ts'
 import type { CheckQuestion, Heads } from './check.ts'
@@ -7,6 +9,7 @@ import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
 import { shownOn } from './motif-wish.ts'
 import { hasMotif } from './motifs.ts'
 import { plainPiece } from './plain-piece.ts'
+import { type CopyGroup, copyGroups } from './wanted-copies.ts'
 
 /** Seconds that a shared problem file asks for; the screen sets its own. */
 const FILE_SECONDS = 10
@@ -24,6 +27,11 @@ export function layProblemFor(question: CheckQuestion, heads: Heads = 'up'): Res
   )
   if (asked.length === 0)
     return failed([{ field: 'roles', message: 'no piece of this version has the role asked' }])
+  const groups = asked.flatMap((piece) =>
+    copyGroups(piece, question.copies).map((group) => [group, piece] as const),
+  )
+  if (groups.length === 0)
+    return failed([{ field: 'copies', message: 'must name a copy of some piece that is asked' }])
   const clearance = Math.max(question.pattern.clearance, question.clearance)
   const panels = layPanels(question, heads, clearance)
   if (panels.length === 0)
@@ -33,22 +41,38 @@ export function layProblemFor(question: CheckQuestion, heads: Heads = 'up'): Res
     clearance,
     seconds: FILE_SECONDS,
     panels,
-    pieces: asked.map((piece) => layPiece(piece, question, panels)),
+    pieces: groups.map(([group, piece]) => layPiece(group, piece, question, panels)),
   })
 }
 
 function layPiece(
+  { id, copies, mirror, turned }: CopyGroup,
   inSize: PieceInSize,
   { ownHem: hemmed = [], motif }: CheckQuestion,
   panels: readonly LayPanel[],
 ): LayPiece {
   const { piece, shape, outline } = inSize
   const own = hemmed.includes(piece.id) ? ownHem(shape) : null
-  const cut = own?.outline ?? outline
-  const shows = motif?.piece === piece.id && panels.some((panel) => hasMotif(panel, MOTIF))
+  const drawn = own?.outline ?? outline
+  const cut = turned ? turnedOver(drawn) : drawn
+  const shows =
+    !turned && id === piece.id && motif?.piece === id && panels.some((panel) => hasMotif(panel, MOTIF))
   return {
     ...plainPiece({ ...inSize, outline: cut }),
-    ...(own ? { sit: { edge: own.edge, must: true } } : {}),
+    id,
+    count: copies.length,
+    mirror,
+    ...(own ? { sit: { edge: turned ? edgeTurnedOver(own.edge, cut) : own.edge, must: true } } : {}),
     ...(shows ? { shows: shownOn(cut, motif, MOTIF) } : {}),
   }
+}
+
+/** Turned over, and still counter-clockwise. */
+function turnedOver(outline: Polygon): Polygon {
+  return [...polygonOriented(outline, { turn: 0, mirrored: true })].reverse()
+}
+
+/** Where edge k of the outline is after `turnedOver`. */
+function edgeTurnedOver(k: number, { length }: Polygon): number {
+  return (2 * length - 2 - k) % length
 }

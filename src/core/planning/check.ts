@@ -7,6 +7,7 @@ import type { Taken } from '../stash/taken.ts'
 import type { Lay, LayPlacement } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
 import type { MotifWish } from './motif-wish.ts'
+import type { WantedCopies } from './wanted-copies.ts'
 
 /** What the shop check asks: can this garment yield this pattern in this size and version? */
 export interface CheckQuestion {
@@ -25,6 +26,8 @@ export interface CheckQuestion {
   readonly motif?: MotifWish
   /** What was cut from the garment and what is promised of it. Absent: it is whole and free. */
   readonly taken?: Taken
+  /** Copies still to be laid; absent: all. */
+  readonly copies?: WantedCopies
 }
 
 /** Which way the heads point on a cloth with a pile: the maker's choice, one for the whole role. */

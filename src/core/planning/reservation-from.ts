@@ -1,23 +1,29 @@
 import { polygonCounterClockwise, polygonMoved, polygonOriented } from '../geometry/index.ts'
 import type { LaidPiece, Reservation } from '../stash/reservation.ts'
-import type { CheckAnswer } from './check.ts'
+import type { CheckAnswer, CheckQuestion } from './check.ts'
 import type { LayPlacement } from './lay.ts'
+import { copyGroups, patternCopy } from './wanted-copies.ts'
 
 /**
  * The reservation that accepts a lay: every copy placed, with its outline where it lies. A lay solved with heads down is
  * turned back, so that places are in the coordinates in which the stash draws panels. Of a part-lay only what has a place.
+ * `question`: what the answer answers, if it asked for some copies only.
  */
 export function reservationFrom(
   { problem, lay, heads }: CheckAnswer,
   ids: Pick<Reservation, 'id' | 'project' | 'garment'>,
+  question?: Pick<CheckQuestion, 'pattern' | 'copies'>,
 ): Reservation {
+  const groups = question?.pattern.pieces.flatMap((piece) => copyGroups({ piece }, question.copies))
   const outlines = new Map(problem.pieces.map(({ id, outline }) => [id, outline]))
   const pieces = lay.placements.flatMap((placement): readonly LaidPiece[] => {
     const outline = outlines.get(placement.piece)
     if (!outline) return []
     const { piece, copy, panel, turn, mirrored, x, y } = heads === 'up' ? placement : turnedBack(placement)
     const laid = polygonMoved(polygonOriented(outline, { turn, mirrored }), x, y)
-    return [{ piece, copy, panel, turn, mirrored, x, y, outline: polygonCounterClockwise(laid) }]
+    const named = groups ? patternCopy(groups, { piece, copy, mirrored }) : { piece, copy, mirrored }
+    if (!named) return []
+    return [{ ...named, panel, turn, x, y, outline: polygonCounterClockwise(laid) }]
   })
   const { id, project, garment } = ids
   return { id, project, garment, pieces, clearance: problem.clearance, spare: lay.spare }

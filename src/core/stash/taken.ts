@@ -48,6 +48,21 @@ export function takenOf(garment: string, records: ClothRecords, except: string |
   }
 }
 
+/**
+ * What is taken of the garment when these pieces of a project are to be laid: its other pieces stay where they are
+ * reserved, and so does what is reserved for others.
+ */
+export function takenBeside(
+  garment: string,
+  records: ClothRecords,
+  project: string,
+  pieces: readonly string[],
+): Taken {
+  const taken = takenOf(garment, records)
+  const isOwn = (place: ReservedPlace) => place.project === project && pieces.includes(place.piece)
+  return { ...taken, reserved: taken.reserved.filter((place) => !isOwn(place)) }
+}
+
 /** The records of the garment of this id. */
 export function ofGarment(garment: string, { cuts, offcuts, reservations }: ClothRecords): ClothRecords {
   const here = (record: { readonly garment: string }) => record.garment === garment

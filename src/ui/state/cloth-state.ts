@@ -1,5 +1,5 @@
 import { type Signal, signal } from '@preact/signals'
-import type { CheckAnswer } from '../../core/planning/check.ts'
+import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import type { Reservation } from '../../core/stash/reservation.ts'
 import { SLIVER_WIDTH } from '../../core/stash/sliver.ts'
 import type { ClothRecords } from '../../core/stash/taken.ts'
@@ -72,21 +72,30 @@ export async function reserve(accepted: Accepted): Promise<Reservation | null> {
 /** A lay that she accepts, and what it changes. */
 export interface AcceptedLay extends Omit<Accepted, 'reservation'> {
   readonly answer: CheckAnswer
+  /** What it answers; needed only where some copies were asked for. */
+  readonly question?: CheckQuestion
   /** Ids. */
   readonly of: Pick<Reservation, 'project' | 'garment'>
-  /** Id of the reservation that this lay takes the place of; absent: none. */
+  /** Id of the reservation in which this lay takes the place of its pieces; what was not asked stays. Absent: none. */
   readonly replaces?: string
 }
 
 /** Reserves the places of a lay. null when it could not, and `clothRefusal` or `storeTrouble` says why. */
 export async function reserveLay({
   answer,
+  question,
   of,
   replaces,
   ...rest
 }: AcceptedLay): Promise<Reservation | null> {
   const { reservationFrom } = await import('../../core/planning/reservation-from.ts')
-  return reserve({ ...rest, reservation: reservationFrom(answer, { ...of, id: replaces ?? newId() }) })
+  const laid = reservationFrom(answer, { ...of, id: replaces ?? newId() }, question)
+  const asked = new Set(
+    [...answer.problem.pieces, ...laid.pieces.map(({ piece }) => ({ id: piece }))].map(({ id }) => id),
+  )
+  const before = clothRecords.value.reservations.find(({ id }) => id === replaces)
+  const stay = before?.pieces.filter(({ piece }) => !asked.has(piece)) ?? []
+  return reserve({ ...rest, reservation: { ...laid, pieces: [...stay, ...laid.pieces] } })
 }
 
 /** Gives reserved cloth free, and offers to take that back. */

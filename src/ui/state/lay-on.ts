@@ -2,6 +2,7 @@ import { signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
 import type { CheckQuestion } from '../../core/planning/check.ts'
 import { roomAsked } from '../../core/planning/doubt.ts'
+import { projectQuestion } from '../../core/planning/project-question.ts'
 import type { Project } from '../../core/stash/project.ts'
 import { type ClothRecords, takenOf } from '../../core/stash/taken.ts'
 import { answerTo, isAbort, knownAnswer, PRIORITY } from './answers.ts'
@@ -10,16 +11,17 @@ import { type LiveVerdict, signOf } from './verdict.ts'
 
 const SECONDS = 10
 
-/** What a project asks of one garment: these roles' pieces, laid round what other projects have reserved there. */
+/** What a project asks of one garment; when all of it is cut, as if nothing were. */
 export function layQuestion(
   project: Project,
   garment: Garment,
   roles: CheckQuestion['roles'],
   records: ClothRecords,
 ): CheckQuestion {
+  const question = projectQuestion(project, garment, roles, records)
+  if (question) return question
   const { pattern, version, size, clearance } = project
-  const taken = takenOf(garment.id, records, project.id)
-  return { pattern, version, size, garment, roles, clearance, taken }
+  return { pattern, version, size, garment, roles, clearance, taken: takenOf(garment.id, records) }
 }
 
 /** The verdict on the question asked last. */

@@ -63,7 +63,12 @@ function Shown({ project, garment, role }: ShownProps) {
   const reserve = async () => {
     if (verdict.state !== 'answered') return
     const of = { project: project.id, garment: garment.id }
-    const done = await reserveLay({ answer: verdict.answer, of, ...(before && { replaces: before.id }) })
+    const done = await reserveLay({
+      answer: verdict.answer,
+      question,
+      of,
+      ...(before && { replaces: before.id }),
+    })
     if (done) go(`/projects/${project.id}`)
   }
   return (
