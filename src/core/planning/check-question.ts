@@ -29,7 +29,7 @@ export function checkQuestion(question: CheckQuestion, control: SolveControl): R
 }
 
 /** Among answers that do not fit, an undecided one outranks a refuted one; of two undecided, the one that leaves out fewer. */
-function isBetter(lay: Lay, than: Lay): boolean {
+export function isBetter(lay: Lay, than: Lay): boolean {
   if (lay.verdict !== than.verdict) return lay.verdict === 'not-found'
   return lay.verdict === 'not-found' && lay.leftOut.length < than.leftOut.length
 }

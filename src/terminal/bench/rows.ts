@@ -38,7 +38,7 @@ export function garmentsRow(figure: GarmentsFigure): string {
   const { pattern, garments, firstRows, allRows, processor, verdicts } = figure
   const seconds = (ms: number) => `${(ms / 1000).toFixed(1)} s`
   const told = Object.entries(verdicts).map(([verdict, count]) => `${verdict} ${count}`)
-  return `${pattern} against ${garments} garments, 2 workers: first rows after ${seconds(firstRows)}, all after ${seconds(allRows)} (${seconds(processor)} of processor time); ${told.join(', ')}`
+  return `${pattern} against ${garments} garments, 2 workers: first rows after ${seconds(firstRows)}, one of each after ${seconds(allRows)} (${seconds(processor)} of processor time); after 10 s ${told.join(', ')}`
 }
 
 export function stoppingRow({ stopped, wentOn, goneMedian, goneMost }: StoppingFigure): string {

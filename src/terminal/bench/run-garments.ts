@@ -1,7 +1,7 @@
 import type { Worker } from 'node:worker_threads'
 import { seededRandom } from '../../core/base/random.ts'
 import { type Garment, KIND_IDS } from '../../core/garments/index.ts'
-import type { Lay } from '../../core/planning/lay.ts'
+import type { DonorVerdict } from '../../core/planning/donors/row.ts'
 import { nextMessage, startThread } from '../thread.ts'
 import { demoPatterns } from './demo.ts'
 import type { GarmentReply, GarmentTask } from './garment-worker.ts'
@@ -11,20 +11,21 @@ import { plausibleGarment } from './plausible-garment.ts'
 export interface GarmentsFigure {
   readonly pattern: string
   readonly garments: number
-  /** Until the first rows stand in their order. */
+  /** Until the first rows stand in their order, and until every garment has a row; 0 if that never came. */
   readonly firstRows: number
   readonly allRows: number
-  /** Of both workers together: what an idle machine with two cores needs at least is half of it. */
+  /** Of both workers together until then: what an idle machine with two cores needs at least is half of it. */
   readonly processor: number
-  readonly verdicts: Readonly<Record<Lay['verdict'], number>>
+  /** When the time was up. */
+  readonly verdicts: Readonly<Record<DonorVerdict, number>>
 }
 
 const PATTERN = { id: 'sports-top', version: 'bound', size: 'M' } as const
 const WORKERS = 2
 /** Rows that fill a phone's screen. */
 const FIRST_ROWS = 10
-/** For one garment: a first answer, which a closer look at the best ones may better. */
-const MILLISECONDS = 10
+/** For all: what is left of it after a first row of each garment goes to those that are undecided. */
+const MILLISECONDS = 10_000
 /** Enough for the pattern, so that no garment is refused for its cloth. */
 const STRETCH = { across: 60, along: 40 }
 
@@ -44,38 +45,49 @@ export async function runGarments(count: number): Promise<GarmentsFigure> {
   const pattern = demoPatterns().find(({ id }) => id === PATTERN.id)
   if (!pattern) throw new Error(`no pattern ${PATTERN.id}`)
   const { version, size } = PATTERN
-  const task: GarmentTask = {
-    asked: { pattern, version, size, roles: null, clearance: 0 },
-    milliseconds: MILLISECONDS,
-  }
-  const waiting = garments(count)
+  const question = { pattern, version, size, roles: null, clearance: 0, colours: {} }
+  const task: GarmentTask = { question, milliseconds: MILLISECONDS }
+  const all = garments(count)
   const threads = Array.from({ length: WORKERS }, () => startThread(ENTRY, task))
   await Promise.all(threads.map((thread) => nextMessage<GarmentReply>(thread)))
   const start = performance.now()
   const busy = process.cpuUsage()
-  const verdicts = { fits: 0, cannot: 0, 'not-found': 0 }
-  let rows = 0
-  let firstRows = 0
-  const work = async (thread: Worker) => {
-    for (let garment = waiting.shift(); garment; garment = waiting.shift()) {
-      const answer = nextMessage<GarmentReply>(thread)
-      thread.postMessage(garment)
-      const reply = await answer
-      if (reply !== 'ready') verdicts[reply.verdict]++
-      if (++rows === FIRST_ROWS) firstRows = performance.now() - start
+  const rows = new Map<string, DonorVerdict>()
+  const times = { firstRows: 0, allRows: 0, processor: 0 }
+  const hear = (reply: GarmentReply) => {
+    if (typeof reply === 'string') return
+    rows.set(reply.donor, reply.verdict)
+    if (rows.size === FIRST_ROWS) times.firstRows ||= performance.now() - start
+    if (rows.size === count && times.allRows === 0) {
+      times.allRows = performance.now() - start
+      const { user, system } = process.cpuUsage(busy)
+      times.processor = (user + system) / 1000
     }
   }
-  await Promise.all(threads.map(work))
-  const allRows = performance.now() - start
-  const { user, system } = process.cpuUsage(busy)
+  await Promise.all(
+    threads.map((thread, w) => {
+      const part = all.filter((_, i) => i % WORKERS === w)
+      return rowsFrom(thread, part, hear)
+    }),
+  )
   await Promise.all(threads.map((thread) => thread.terminate()))
-  const processor = (user + system) / 1000
-  return {
-    pattern: Object.values(PATTERN).join(' '),
-    garments: count,
-    firstRows,
-    allRows,
-    processor,
-    verdicts,
-  }
+  const verdicts = { fits: 0, cannot: 0, 'not-found': 0, undecided: 0 }
+  for (const verdict of rows.values()) verdicts[verdict]++
+  return { pattern: Object.values(PATTERN).join(' '), garments: count, ...times, verdicts }
+}
+
+/** Ends when the worker has told all its rows. */
+function rowsFrom(
+  thread: Worker,
+  part: readonly Garment[],
+  hear: (reply: GarmentReply) => void,
+): Promise<void> {
+  return new Promise((resolve, reject) => {
+    thread.once('error', reject)
+    thread.on('message', (reply: GarmentReply) => {
+      hear(reply)
+      if (reply === 'done') resolve()
+    })
+    thread.postMessage(part)
+  })
 }
