@@ -38,7 +38,9 @@ export function offcutsOf({ outline, flaws, pieces, reserved, sliver }: Cutting)
   const left = ringsDifference(panel, ringsUnion(pieces.map(polygonCounterClockwise)))
   const offcuts = connectedParts(left).flatMap((part) => {
     const held = reserved.filter((place) => shares(ringsOf(part), place))
-    return held.length > 0 ? kept(part, held) : connectedParts(opened(ringsOf(part), sliver))
+    return held.length > 0
+      ? kept(part, held)
+      : partsOver(opened(ringsOf(part), sliver), (sliver * sliver) / 2)
   })
   return {
     offcuts: offcuts.map((part) => ({ outline: part.outer, flaws: flawsOf(part, flaws) })),
@@ -67,7 +69,7 @@ const HAIR: Mm = 0.1
 function kept(part: Part, places: readonly Polygon[]): readonly Part[] {
   const rings = ringsOf(part)
   const whole = ringsIntersection(rings, ringsUnion(places.map(polygonCounterClockwise)))
-  return connectedParts(ringsUnion([...opened(rings, HAIR), ...whole]))
+  return partsOver(ringsUnion([...opened(rings, HAIR), ...whole]), HAIR)
 }
 
 /** Beyond rounding, so that the outline is that of the remainder wherever the remainder is wide. */
@@ -81,6 +83,11 @@ function opened(rings: Rings, width: Mm): Rings {
   const core = ringsOffset(rings, -width / 2, 'round')
   if (core.length === 0) return []
   return ringsIntersection(rings, ringsOffset(core, width / 2 + OVERLAY, 'mitre'))
+}
+
+/** Without crumbs that rounding leaves. `least`: mm². */
+function partsOver(rings: Rings, least: number): readonly Part[] {
+  return connectedParts(rings).filter(({ outer }) => polygonArea(outer) > least)
 }
 
 function flawsOf({ outer, holes }: Part, flaws: readonly Polygon[]): readonly Polygon[] {

@@ -9,7 +9,7 @@ export interface Part {
 
 /** The set's connected parts, the largest first. A part held together by single points falls apart there. */
 export function connectedParts(rings: Rings): readonly Part[] {
-  const simple = rings.flatMap(partedAtPoints)
+  const simple = rings.map(meetingCorners).flatMap(partedAtPoints)
   const outers = simple.filter((ring) => polygonArea(ring) > 0)
   // From the smallest up, so that an island's hole goes to the island and not to what surrounds it.
   const bySize = [...outers].sort((a, b) => polygonArea(a) - polygonArea(b))
@@ -29,6 +29,30 @@ function holds(outer: Polygon, inner: Polygon): boolean {
     if (side !== 0) return side > 0
   }
   return true
+}
+
+/** A corner so near to an edge touches it, mm: the rounding of the polygon library. */
+const TOUCHING = 0.0005
+
+/** The ring with a point wherever one of its corners touches another of its edges. */
+function meetingCorners(ring: Polygon): Polygon {
+  return ring.flatMap((from, i) => {
+    const to = ring[(i + 1) % ring.length] as Point
+    const met = ring
+      .map((corner) => ({ corner, along: alongEdge(corner, from, to) }))
+      .filter((each): each is { corner: Point; along: number } => each.along !== null)
+      .sort((a, b) => a.along - b.along)
+    return [from, ...met.map(({ corner }) => corner)]
+  })
+}
+
+/** How far along the edge the corner touches it, null if it does not, or at an end. */
+function alongEdge([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number | null {
+  const [ux, uy] = [bx - ax, by - ay]
+  const length = Math.hypot(ux, uy)
+  const along = ((x - ax) * ux + (y - ay) * uy) / length
+  const beside = Math.abs((x - ax) * uy - (y - ay) * ux) / length
+  return beside <= TOUCHING && along > TOUCHING && along < length - TOUCHING ? along : null
 }
 
 /** The ring as rings that pass no point twice. */
