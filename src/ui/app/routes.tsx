@@ -25,6 +25,9 @@ const Stash = lazyScreen(() => import('../screens/stash/stash-screen.tsx').then(
 const OneGarment = lazyScreen(() =>
   import('../screens/stash/garment-screen.tsx').then((m) => m.GarmentScreen),
 )
+const NewCloth = lazyScreen(() =>
+  import('../screens/stash/new-cloth-screen.tsx').then((m) => m.NewClothScreen),
+)
 const Notions = lazyScreen(() => import('../screens/notions/notions-screen.tsx').then((m) => m.NotionsScreen))
 const OneNotion = lazyScreen(() => import('../screens/notions/notion-screen.tsx').then((m) => m.NotionScreen))
 const Strips = lazyScreen(() => import('../screens/notions/strips-screen.tsx').then((m) => m.StripsScreen))
@@ -48,7 +51,6 @@ const Settings = lazyScreen(() =>
   import('../screens/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
 )
 const Yours = lazyScreen(() => import('../screens/settings/yours-screen.tsx').then((m) => m.YoursScreen))
-const Yours = lazyScreen(() => import('../screens/settings/yours-screen.tsx').then((m) => m.YoursScreen))
 const OpenCheck = lazyScreen(() =>
   import('../screens/open-check/open-check-screen.tsx').then((m) => m.OpenCheckScreen),
 )
@@ -69,6 +71,7 @@ export function Routes() {
       <Route path="/patterns/:id/edit" component={EditPattern} />
       <Route path="/patterns/:id/piece/:piece" component={EditPiece} />
       <Route path="/stash" component={Stash} />
+      <Route path="/stash/new-cloth" component={NewCloth} />
       <Route path="/stash/:id" component={OneGarment} />
       <Route path="/projects" component={Projects} />
       <Route path="/projects/new/:pattern?" component={NewProject} />
@@ -80,7 +83,6 @@ export function Routes() {
       <Route path="/strips" component={Strips} />
       <Route path="/look-for" component={LookFor} />
       <Route path="/settings" component={Settings} />
-      <Route path="/settings/yours/:done?" component={Yours} />
       <Route path="/settings/yours/:done?" component={Yours} />
       <Route path="/open-check" component={OpenCheck} />
       <Route component={Nowhere} />

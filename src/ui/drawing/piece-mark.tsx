@@ -20,7 +20,8 @@ export function PieceMark({ piece, scale, names }: PieceMarkProps) {
   const dots = room * scale
   const fitting = names.filter((name) => name.length * LETTER <= dots * 2.4)
   const name = fitting.at(-1) ?? names[0] ?? ''
-  const withArrow = dots > TEXT + ARROW * 0.6
+  const { head } = piece
+  const withArrow = head !== null && dots > TEXT + ARROW * 0.6
   return (
     <g>
       <path class={piece.turnedOver ? 'piece piece-turned' : 'piece'} d={closedPath(piece.outline)} />
@@ -36,7 +37,7 @@ export function PieceMark({ piece, scale, names }: PieceMarkProps) {
         <path
           class="piece-head"
           d={headArrow(ARROW / scale)}
-          transform={`translate(${at[0]} ${-at[1] - ARROW / scale}) rotate(${-piece.head})`}
+          transform={`translate(${at[0]} ${-at[1] - ARROW / scale}) rotate(${-head})`}
         />
       )}
     </g>

@@ -1,13 +1,18 @@
 import { signal } from '@preact/signals'
 import { type Garment, NOT_YET_OWNED } from '../../core/garments/index.ts'
+import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import { garmentOf } from './check-draft.ts'
-import { beginNext, draft, kind } from './check-state.ts'
+import { beginNext, draft, kind, query } from './check-state.ts'
 import { keepFromDraft, storeGarment, storeTrouble } from './keeper.ts'
+import { live } from './live-check.ts'
 import { newId } from './new-id.ts'
 import { garmentById, openStash } from './stash-state.ts'
 
 /** The garment kept last, to add to while she likes. */
 export const kept = signal<Garment | null>(null)
+
+/** The lay that it was kept for, when what she makes fits: its places can be reserved at once. */
+export const keptLay = signal<{ readonly question: CheckQuestion; readonly answer: CheckAnswer } | null>(null)
 
 /**
  * Keeps the garment under check in the stash and begins the next; one that was kept before is brought up to date.
@@ -27,8 +32,15 @@ export async function keepThis(name: string): Promise<boolean> {
     return false
   }
   kept.value = named
+  keptLay.value = layNow(named)
   beginNext()
   return true
+}
+
+function layNow(garment: Garment): typeof keptLay.value {
+  const [asked, verdict] = [query.value, live.value]
+  const fits = verdict.state === 'answered' && verdict.answer.lay.verdict === 'fits' && !verdict.ifStretch
+  return asked.ask && fits ? { question: { ...asked.question, garment }, answer: verdict.answer } : null
 }
 
 async function keptBefore(): Promise<Garment | null> {

@@ -1,28 +1,11 @@
 import { signal } from '@preact/signals'
-import type { Garment } from '../../core/garments/garment.ts'
 import type { CheckQuestion } from '../../core/planning/check.ts'
 import { roomAsked } from '../../core/planning/doubt.ts'
-import { projectQuestion } from '../../core/planning/project-question.ts'
-import type { Project } from '../../core/stash/project.ts'
-import { type ClothRecords, takenOf } from '../../core/stash/taken.ts'
 import { answerTo, isAbort, knownAnswer, PRIORITY } from './answers.ts'
 import { settings } from './settings-state.ts'
 import { type LiveVerdict, signOf } from './verdict.ts'
 
 const SECONDS = 10
-
-/** What a project asks of one garment; when all of it is cut, as if nothing were. */
-export function layQuestion(
-  project: Project,
-  garment: Garment,
-  roles: CheckQuestion['roles'],
-  records: ClothRecords,
-): CheckQuestion {
-  const question = projectQuestion(project, garment, roles, records)
-  if (question) return question
-  const { pattern, version, size, clearance } = project
-  return { pattern, version, size, garment, roles, clearance, taken: takenOf(garment.id, records) }
-}
 
 /** The verdict on the question asked last. */
 export const layOn = signal<LiveVerdict>({ state: 'running', placed: 0, of: 0 })

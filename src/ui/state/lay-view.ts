@@ -11,8 +11,8 @@ export interface PlacedPiece {
   /** How many copies of this piece there are. */
   readonly of: number
   readonly outline: Polygon
-  /** The head's direction, degrees counter-clockwise from up. */
-  readonly head: number
+  /** The head's direction, degrees counter-clockwise from up; null: not to be shown. */
+  readonly head: number | null
   readonly turnedOver: boolean
 }
 

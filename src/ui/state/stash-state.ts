@@ -38,6 +38,11 @@ export function garmentById(id: string): Garment | null {
   return garments.value.find((garment) => garment.id === id) ?? null
 }
 
+/** Keeps a garment that no check was made of. */
+export function addGarment(garment: Garment): void {
+  shelf.put(garment)
+}
+
 /** Changes a kept garment, at every change; nothing happens if it is gone. */
 export function changeGarment(id: string, part: Partial<Garment>): void {
   const now = garmentById(id)

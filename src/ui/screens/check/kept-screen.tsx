@@ -7,6 +7,7 @@ import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { addToKept, kept } from '../../state/keep.ts'
 import { words } from '../../words/words.ts'
+import { ReserveKept } from './reserve-kept.tsx'
 
 /** After keeping: what she may add, none of it asked for. */
 export function KeptScreen() {
@@ -24,6 +25,7 @@ export function KeptScreen() {
       }
     >
       <p>{words.check.keptHint}</p>
+      <ReserveKept garment={garment} />
       <TextField
         id="kept-name"
         label={words.check.name}

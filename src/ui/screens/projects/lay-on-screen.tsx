@@ -1,6 +1,7 @@
 import { useEffect, useMemo } from 'preact/hooks'
 import { Redirect, useLocation, useParams } from 'wouter-preact'
 import type { Garment } from '../../../core/garments/index.ts'
+import { projectQuestion } from '../../../core/planning/project-question.ts'
 import { neededPieces } from '../../../core/stash/progress.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import { ClothTaken, LayNoLongerHolds, NoLongerThere } from '../../../storage/cloth/refusals.ts'
@@ -9,7 +10,7 @@ import { Icon } from '../../parts/icon.tsx'
 import { Cautions, Notice } from '../../parts/notice.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { clothOpen, clothRecords, clothRefusal, openCloth, reserveLay } from '../../state/cloth-state.ts'
-import { askLayOn, layOn, layQuestion } from '../../state/lay-on.ts'
+import { askLayOn, layOn } from '../../state/lay-on.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
@@ -53,15 +54,15 @@ function Shown({ project, garment, role }: ShownProps) {
   )
   const roles = role === null ? rolesIn(project, before?.pieces ?? []) : [role]
   const question = useMemo(
-    () => layQuestion(project, garment, roles.length > 0 ? roles : null, records),
+    () => projectQuestion(project, garment, roles.length > 0 ? roles : null, records),
     [project, garment, records, roles.join('\n')],
   )
-  useEffect(() => askLayOn(question), [question])
+  useEffect(() => (question ? askLayOn(question) : undefined), [question])
   const verdict = layOn.value
   const fits = verdict.state === 'answered' && verdict.answer.lay.verdict === 'fits'
   const title = garmentTitle(garment)
   const reserve = async () => {
-    if (verdict.state !== 'answered') return
+    if (verdict.state !== 'answered' || !question) return
     const of = { project: project.id, garment: garment.id }
     const done = await reserveLay({
       answer: verdict.answer,

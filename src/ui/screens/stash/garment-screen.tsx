@@ -3,25 +3,35 @@ import { useLocation, useParams } from 'wouter-preact'
 import { type Garment, kindOf } from '../../../core/garments/index.ts'
 import { GarmentDrawing } from '../../drawing/garment-drawing.tsx'
 import { Button, ButtonLink } from '../../parts/button.tsx'
+import { Field } from '../../parts/field.tsx'
 import { GarmentNotes } from '../../parts/garment-notes.tsx'
 import { Cautions } from '../../parts/notice.tsx'
+import { NumberField } from '../../parts/number-field.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { checkAgain } from '../../state/check-again.ts'
 import { pattern } from '../../state/check-state.ts'
+import { openCloth } from '../../state/cloth-state.ts'
+import { openProjects } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { changeGarment, dropGarment, garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
 import { writeWithUnit } from '../../words/format.ts'
-import { clothWords } from '../../words/garment-words.ts'
+import { clothWords, garmentTitle } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
 import { PanelFigures } from './panel-figures.tsx'
+import { PhotoStrip } from './photo-strip.tsx'
+import { Promises } from './promises.tsx'
 import './stash.css'
 
 /** One kept garment: what it is, what it opens into, what she noted, and the way to check it again. */
 export function GarmentScreen() {
   const { id = '' } = useParams()
-  useEffect(() => void openStash(), [])
+  useEffect(() => {
+    void openStash()
+    void openCloth()
+    void openProjects()
+  }, [])
   const garment = garmentById(id)
   if (garment) return <Shown key={id} garment={garment} />
   if (!stashOpen.value) return <p class="loading soft">{words.shell.loading}</p>
@@ -36,7 +46,7 @@ export function GarmentScreen() {
 
 function Shown({ garment }: { garment: Garment }) {
   const [, go] = useLocation()
-  const name = garment.name.trim() || words.garments.kinds[garment.kind]
+  const name = garmentTitle(garment)
   return (
     <Screen
       title={name}
@@ -53,7 +63,9 @@ function Shown({ garment }: { garment: Garment }) {
         <GarmentDrawing garment={garment} label={words.check.drawingOf(words.garments.kinds[garment.kind])} />
       </div>
       <p>{clothWords(garment)}</p>
+      <PhotoStrip garment={garment} />
       <PanelFigures garment={garment} />
+      <Promises garment={garment} />
       <MeasureList garment={garment} />
       <Noted garment={garment} />
       {!garment.washed && <Cautions ids={['unwashed']} />}
@@ -96,11 +108,24 @@ function Noted({ garment }: { garment: Garment }) {
   return (
     <section class="stack" aria-label={words.check.note}>
       <Tick label={words.stash.washedBox} checked={garment.washed} onChange={(washed) => set({ washed })} />
+      <Tick
+        label={words.stash.usedUp}
+        hint={words.stash.usedUpHint}
+        checked={garment.usedUp}
+        onChange={(usedUp) => set({ usedUp })}
+      />
       <TextField
         id="garment-name"
         label={words.check.name}
         value={garment.name}
         onValue={(name) => set({ name })}
+      />
+      <TextField
+        id="garment-place"
+        label={words.stash.place}
+        hint={words.stash.placeHint}
+        value={garment.place}
+        onValue={(place) => set({ place })}
       />
       <TextField
         id="garment-colour"
@@ -115,6 +140,25 @@ function Noted({ garment }: { garment: Garment }) {
         value={cloth.fibres}
         onValue={(fibres) => set({ cloth: { ...cloth, fibres } })}
       />
+      <NumberField
+        id="garment-weight"
+        label={words.stash.weight}
+        value={garment.gramsPerSquareMetre}
+        unit={words.stash.weightUnit}
+        least={1}
+        most={5_000}
+        step={10}
+        onValue={(gramsPerSquareMetre) => set({ gramsPerSquareMetre })}
+      />
+      <Field id="garment-bought" label={words.stash.boughtOn}>
+        <input
+          id="garment-bought"
+          class="field-input"
+          type="date"
+          value={garment.boughtOn ?? ''}
+          onChange={(event) => set({ boughtOn: event.currentTarget.value || null })}
+        />
+      </Field>
       <GarmentNotes
         id="garment"
         price={garment.price}

@@ -1,20 +1,22 @@
-import { useMemo } from 'preact/hooks'
-import { flawOutlines, type Garment } from '../../../core/garments/index.ts'
-import { panelsOf } from '../../../core/garments/panels-of.ts'
+import type { Garment } from '../../../core/garments/index.ts'
+import type { FreePanel } from '../../../core/stash/cloth-of.ts'
+import type { ReservedPlace } from '../../../core/stash/taken.ts'
 import { ALONE, BESIDE, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
 import { boxOf } from '../../drawing/paths.ts'
-import { NOTHING_KEPT, type PanelView } from '../../state/lay-view.ts'
+import { Button } from '../../parts/button.tsx'
+import { clothNow, freeAreaNow } from '../../state/cloth-now.ts'
+import { keepOffcut } from '../../state/cloth-state.ts'
+import { NOTHING_KEPT, type PanelView, type PlacedPiece } from '../../state/lay-view.ts'
+import { projectById } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
+import { panelTitle } from '../../words/cloth-words.ts'
 import { sizeWords } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
 import './stash.css'
 
-/** The panels that the garment opens into, all to one scale, with what cannot be used of them. */
+/** The cloth there is of the garment, all to one scale: panels and offcuts, what is spoilt and what is promised. */
 export function PanelFigures({ garment }: { garment: Garment }) {
-  const panels = useMemo(
-    () => panelViews(garment),
-    [garment.kind, garment.measures, garment.traits, garment.opening, garment.outline, garment.flaws],
-  )
+  const { panels } = clothNow(garment)
   const scale = layScale(
     panels.map(({ outline }) => outline),
     panels.length > 1 ? BESIDE : ALONE,
@@ -22,12 +24,16 @@ export function PanelFigures({ garment }: { garment: Garment }) {
   return (
     <section class="stack" aria-labelledby="panels">
       <h2 id="panels">{words.stash.panels}</h2>
-      {panels.length === 0 && <p>{words.stash.panelsNone}</p>}
+      {panels.length === 0 ? (
+        <p>{words.stash.panelsNone}</p>
+      ) : (
+        <p class="soft">{words.stash.free((freeAreaNow(garment) / 1e6).toFixed(2))}</p>
+      )}
       <ul class="lay">
         {panels.map((panel) => (
           <li key={panel.id} class="panel-figure">
-            <PanelLay panel={panel} scale={scale} nameOf={() => []} />
-            <PanelCaption panel={panel} />
+            <PanelLay panel={viewOf(panel)} scale={scale} nameOf={({ piece }) => ['', piece]} />
+            <Caption panel={panel} />
           </li>
         ))}
       </ul>
@@ -36,23 +42,30 @@ export function PanelFigures({ garment }: { garment: Garment }) {
   )
 }
 
-function PanelCaption({ panel }: { panel: PanelView }) {
+function Caption({ panel }: { panel: FreePanel }) {
   const { minX, minY, maxX, maxY } = boxOf([panel.outline])
   return (
     <span>
-      {words.garments.panels[panel.id] ?? panel.id}
+      {panelTitle(panel)}
       <br />
       <span class="soft">{sizeWords(maxX - minX, maxY - minY, settings.value)}</span>
+      {panel.from === 'offcut' && panel.reserved.length === 0 && (
+        <Button look="quiet" onPress={() => void keepOffcut(panel.id, false, words.stash.offcutDropped)}>
+          {words.stash.offcutDrop}
+        </Button>
+      )}
     </span>
   )
 }
 
-function panelViews(garment: Garment): readonly PanelView[] {
-  return panelsOf(garment).map(({ id, outline }) => ({
-    id,
-    outline,
-    flaws: flawOutlines(garment, id),
-    kept: NOTHING_KEPT,
-    pieces: [],
-  }))
+/** Numbered through, as two projects may have pieces of one name here. */
+function viewOf({ id, outline, flaws, reserved }: FreePanel): PanelView {
+  const pieces = reserved.map((place, k): PlacedPiece => {
+    return { piece: nameOf(place), copy: k, of: 1, outline: place.outline, head: null, turnedOver: false }
+  })
+  return { id, outline, flaws, kept: NOTHING_KEPT, pieces }
+}
+
+function nameOf({ project, piece }: ReservedPlace): string {
+  return projectById(project)?.pattern.pieces.find(({ id }) => id === piece)?.name ?? piece
 }

@@ -59,6 +59,10 @@ export const projects = {
   layTitle: (garment: string) => `On ${garment}`,
   layOf: (pieces: string) => `${pieces} for this project`,
   reserve: 'Reserve this',
+  reserveKept: 'Reserve its cloth',
+  reserveKeptHint: (making: string) => `It yields ${making}: its places can be kept for that.`,
+  reserveFor: (project: string) => `Reserve for “${project}”`,
+  reserveNew: 'Begin a project with it',
   reserved: (garment: string) => `Reserved on ${garment}.`,
   refused: {
     taken:

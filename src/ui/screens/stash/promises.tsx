@@ -1,0 +1,91 @@
+import { Link } from 'wouter-preact'
+import type { Garment } from '../../../core/garments/index.ts'
+import type { Cut } from '../../../core/stash/cut.ts'
+import type { Reservation } from '../../../core/stash/reservation.ts'
+import { CutAgain } from '../../../storage/cloth/refusals.ts'
+import { Button } from '../../parts/button.tsx'
+import { brokenIn } from '../../state/broken-reservations.ts'
+import { clothNow } from '../../state/cloth-now.ts'
+import { clothRecords, clothRefusal, undoCut } from '../../state/cloth-state.ts'
+import { projectById } from '../../state/projects-state.ts'
+import { faultWords } from '../../words/project-words.ts'
+import { words } from '../../words/words.ts'
+
+/** What of the garment is promised to which project, and what was cut from it. */
+export function Promises({ garment }: { garment: Garment }) {
+  const reserved = clothRecords.value.reservations.filter((each) => each.garment === garment.id)
+  const { cuts } = clothNow(garment)
+  return (
+    <>
+      {reserved.length > 0 && (
+        <section class="stack" aria-labelledby="promised">
+          <h2 id="promised">{words.stash.promised}</h2>
+          <ul class="stack">
+            {reserved.map((reservation) => (
+              <Promised key={reservation.id} reservation={reservation} />
+            ))}
+          </ul>
+        </section>
+      )}
+      {cuts.length > 0 && (
+        <section class="stack" aria-labelledby="cuts">
+          <h2 id="cuts">{words.stash.cuts}</h2>
+          <ul class="stack">
+            {cuts.map((cut) => (
+              <CutLine key={cut.id} cut={cut} />
+            ))}
+          </ul>
+          {clothRefusal.value instanceof CutAgain && (
+            <p class="field-error" role="alert">
+              {words.stash.cutBackNot}
+            </p>
+          )}
+        </section>
+      )}
+    </>
+  )
+}
+
+function Promised({ reservation }: { reservation: Reservation }) {
+  const project = projectById(reservation.project)
+  const faults = brokenIn(reservation)
+  return (
+    <li>
+      <Link class="card" href={`/projects/${reservation.project}`}>
+        {words.stash.promisedTo(
+          projectName(reservation.project),
+          words.projects.pieces(reservation.pieces.length),
+        )}
+      </Link>
+      {faults.length > 0 && (
+        <div class="broken" role="status">
+          <p>{words.projects.noLonger}</p>
+          <ul>
+            {project &&
+              faults.map((fault) => (
+                <li key={`${fault.piece}#${fault.copy}`}>{faultWords(project, fault, projectName)}</li>
+              ))}
+          </ul>
+        </div>
+      )}
+    </li>
+  )
+}
+
+function CutLine({ cut }: { cut: Cut }) {
+  const day = new Date(cut.at).toLocaleDateString()
+  return (
+    <li class="row">
+      <span class="grow">
+        {words.stash.cutFor(words.projects.pieces(cut.pieces.length), projectName(cut.project), day)}
+      </span>
+      <Button look="quiet" onPress={() => void undoCut(cut.id)}>
+        {words.stash.cutBack}
+      </Button>
+    </li>
+  )
+}
+
+function projectName(id: string): string {
+  return projectById(id)?.name ?? words.projects.another
+}
