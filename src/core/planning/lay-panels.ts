@@ -47,7 +47,8 @@ interface PanelNow extends Pick<HemmedPanel, 'id' | 'outline' | 'hems' | 'hemDep
 }
 
 function panelsNow({ garment, ownHem = [], taken = NOTHING_TAKEN }: PanelQuestion): readonly PanelNow[] {
-  const keeping = panelsKeepingHems(garment)
+  // Only who keeps hems, or must keep off those that are promised, need know of them.
+  const keeping = ownHem.length > 0 || taken.reserved.length > 0 ? panelsKeepingHems(garment) : []
   const hemmedOf = (id: string) => keeping.find((panel) => panel.id === id) ?? null
   const whole = ownHem.length > 0 ? keeping : panelsOf(garment).map(withoutHems)
   return [

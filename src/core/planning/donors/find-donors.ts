@@ -9,8 +9,8 @@ import { type DonorRow, lookAt } from './row.ts'
 /** How long it may take, from which seed, and how long each look after the first may be. */
 export type FindControl = Pick<SolveControl, 'seed' | 'clock' | 'deadline'> & Partial<PassControl>
 
-/** Donors sorted by promise at once: the first rows shall be good ones, and a screen does not wait for all panels to be made. */
-const BATCH = 32
+/** Donors sorted by promise at once, few at first: the first rows shall be good ones, but not wait for the panels of all. */
+const BATCH = { first: 8, most: 64 }
 
 /**
  * What each donor would yield, told row by row: first a glance at every donor, the likeliest of each few first, then
@@ -35,11 +35,13 @@ export function* findDonors(
 /** Batch by batch: enough cloth before too little, colours as wanted before others, then the least cloth to spare. */
 function* likeliestFirst(asked: Asked, donors: Iterable<Donor>): Generator<Donor, void> {
   let batch: Donor[] = []
+  let size = BATCH.first
   for (const donor of donors) {
     batch.push(donor)
-    if (batch.length < BATCH) continue
+    if (batch.length < size) continue
     yield* byPromise(asked, batch)
     batch = []
+    size = Math.min(2 * size, BATCH.most)
   }
   yield* byPromise(asked, batch)
 }
