@@ -1,18 +1,35 @@
 import type { Result } from '../core/base/result.ts'
 import type { Mm } from '../core/base/units.ts'
+import type { Garment } from '../core/garments/garment.ts'
+import type { Pattern } from '../core/patterns/pattern.ts'
 import type { MeasureOutcome } from '../core/planning/binding-measures.ts'
 import type { CheckAnswer, CheckQuestion, SolveProgress } from '../core/planning/check.ts'
+import type { DonorQuestion } from '../core/planning/donors/asked.ts'
+import type { DonorRow } from '../core/planning/donors/row.ts'
+import type { YieldRow } from '../core/planning/donors/yields.ts'
 import type { Lay, LayPlacement } from '../core/planning/lay.ts'
 import type { LayProblem } from '../core/planning/lay-problem.ts'
 import type { RemedyOutcome } from '../core/planning/remedies/solve-remedies.ts'
 import type { Making, NewClothLength } from '../core/planning/savings/new-cloth.ts'
 import type { BriefQuestion, KindBrief } from '../core/planning/shopping-brief/brief.ts'
+import type { Taken } from '../core/stash/taken.ts'
 
 /** A question with its answer, and how far a tape figure may be off. */
 export interface AnsweredCheck {
   readonly question: CheckQuestion
   readonly answer: CheckAnswer
   readonly doubt: Mm
+}
+
+/** A garment and what is taken of it. */
+export interface GarmentNow {
+  readonly garment: Garment
+  readonly taken: Taken
+}
+
+export interface DonorsAsked {
+  readonly question: DonorQuestion
+  readonly from: readonly GarmentNow[]
 }
 
 /** What a solver worker can be asked, what it tells on its way, and what it answers. Types only: the page and the worker share no code. */
@@ -27,6 +44,20 @@ export interface Jobs {
   measures: { asks: AnsweredCheck; tells: MeasureOutcome; answers: null }
   /** What to look for among garments of one kind, told again whenever a figure is added or finer. */
   brief: { asks: BriefQuestion; tells: KindBrief; answers: Result<KindBrief> }
+  /** What each of these garments would yield of a project, every row told as it comes and again when it is known better. */
+  donors: { asks: DonorsAsked; tells: DonorRow; answers: null }
+  /** One role from several cloths, every way told as it is found: the answers for its garments, by their ids. */
+  blocking: {
+    asks: DonorsAsked & { readonly rows: readonly DonorRow[] }
+    tells: readonly { readonly garment: string; readonly answer: CheckAnswer }[]
+    answers: null
+  }
+  /** What one garment would yield of these patterns. */
+  yields: {
+    asks: { readonly patterns: readonly Pattern[]; readonly clearance: Mm; readonly from: GarmentNow }
+    tells: YieldRow
+    answers: null
+  }
   /** What a project would take of new cloth of this width. */
   'new-cloth': {
     asks: { readonly making: Making; readonly width: Mm }

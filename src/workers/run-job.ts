@@ -7,6 +7,7 @@ import { roomAsked } from '../core/planning/doubt.ts'
 import { solveRemedies } from '../core/planning/remedies/solve-remedies.ts'
 import { newClothLengths } from '../core/planning/savings/new-cloth.ts'
 import { shoppingBrief } from '../core/planning/shopping-brief/shopping-brief.ts'
+import { blockedWays, donorRows, yieldRows } from './donor-jobs.ts'
 import type { AnsweredCheck, JobKind, JobRequest, Jobs, WorkerReply } from './protocol.ts'
 
 /** Least time between two reports of progress: a screen shows no more, and each one copies a whole part-lay. */
@@ -41,6 +42,12 @@ function answerTo(request: JobRequest, control: Control, tell: Tell): Jobs[JobKi
     }
     case 'brief':
       return shoppingBrief(request.asks, control, tell)
+    case 'donors':
+      return tellAll(donorRows(request.asks, control), tell)
+    case 'blocking':
+      return tellAll(blockedWays(request.asks, control), tell)
+    case 'yields':
+      return tellAll(yieldRows(request.asks, control), tell)
     case 'new-cloth':
       return newClothLengths(request.asks.making, request.asks.width, control)
   }
@@ -51,7 +58,7 @@ function remediesOf({ question, answer, doubt }: AnsweredCheck, control: Control
 }
 
 /** Outcomes are few and each is awaited: all are told. */
-function tellAll(outcomes: Iterable<Jobs['remedies' | 'measures']['tells']>, tell: Tell): null {
+function tellAll(outcomes: Iterable<Jobs[JobKind]['tells']>, tell: Tell): null {
   for (const outcome of outcomes) tell(outcome)
   return null
 }

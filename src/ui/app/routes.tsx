@@ -40,6 +40,7 @@ const NewProject = lazyScreen(() =>
 const OneProject = lazyScreen(() =>
   import('../screens/projects/project-screen.tsx').then((m) => m.ProjectScreen),
 )
+const Donors = lazyScreen(() => import('../screens/projects/donors-screen.tsx').then((m) => m.DonorsScreen))
 const LayOn = lazyScreen(() => import('../screens/projects/lay-on-screen.tsx').then((m) => m.LayOnScreen))
 const CutSheet = lazyScreen(() =>
   import('../screens/cut-sheet/cut-sheet-screen.tsx').then((m) => m.CutSheetScreen),
@@ -77,6 +78,7 @@ export function Routes() {
       <Route path="/projects/new/:pattern?" component={NewProject} />
       <Route path="/projects/:id" component={OneProject} />
       <Route path="/projects/:id/lay/:garment/:role?" component={LayOn} />
+      <Route path="/projects/:id/cloth/:role?" component={Donors} />
       <Route path="/projects/:id/table" component={CutSheet} />
       <Route path="/notions" component={Notions} />
       <Route path="/notions/:id" component={OneNotion} />

@@ -18,6 +18,11 @@ export function ClothSection({ project }: { project: Project }) {
   return (
     <section class="stack" aria-labelledby="project-cloth">
       <h2 id="project-cloth">{words.projects.cloth}</h2>
+      {roles.length > 1 && (
+        <ButtonLink icon="stash" to={`/projects/${project.id}/cloth`}>
+          {words.projects.findAll}
+        </ButtonLink>
+      )}
       {roles.map((role) => (
         <RoleCloth key={role} project={project} role={role} titled={roles.length > 1} />
       ))}
