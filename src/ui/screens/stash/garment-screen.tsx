@@ -22,6 +22,7 @@ import { words } from '../../words/words.ts'
 import { PanelFigures } from './panel-figures.tsx'
 import { PhotoStrip } from './photo-strip.tsx'
 import { Promises } from './promises.tsx'
+import { YieldsSection } from './yields-section.tsx'
 import './stash.css'
 
 /** One kept garment: what it is, what it opens into, what she noted, and the way to check it again. */
@@ -66,6 +67,7 @@ function Shown({ garment }: { garment: Garment }) {
       <PhotoStrip garment={garment} />
       <PanelFigures garment={garment} />
       <Promises garment={garment} />
+      <YieldsSection garment={garment} />
       <MeasureList garment={garment} />
       <Noted garment={garment} />
       {!garment.washed && <Cautions ids={['unwashed']} />}

@@ -98,6 +98,15 @@ export const stash = {
   photoRemoved: 'Removed a photo.',
   remove: 'Remove from the stash',
   removed: (name: string) => `Removed “${name}”.`,
+  yields: {
+    title: 'What it would yield',
+    look: 'Look through my patterns',
+    looking: (count: number) => `Tried ${count} sizes and versions so far.`,
+    ended: 'These it yields whole, all cloths of the pattern from this one.',
+    failed: 'The search broke off. Try again.',
+    sizes: (version: string | null, sizes: string) => (version ? `${version}: ${sizes}` : sizes),
+    none: 'None of your patterns comes out of it whole.',
+  },
   newCloth: {
     title: 'A remnant or length',
     name: 'What it is',
