@@ -2,10 +2,9 @@ import { NO_DEADLINE } from '../base/deadline.ts'
 import type { Random } from '../base/random.ts'
 import type { Refutation } from './answer.ts'
 import { refuteAlone } from './proof/alone.ts'
-import { refuteEarly } from './proof/refute.ts'
+import { refuteWhole } from './proof/refute.ts'
 import { constructRounds } from './search/construct-rounds.ts'
-import type { Layout } from './search/layout.ts'
-import { layoutServes } from './search/layout.ts'
+import { type Layout, layoutServes } from './search/layout.ts'
 import { itemsWithRoom, type Model } from './search/model.ts'
 
 /** Constructive lays: the first few find most of what they ever find. */
@@ -13,7 +12,8 @@ const ROUNDS = 4
 
 /**
  * A lay or a refutation if there is one that takes milliseconds, for many problems one after another; else a part of a
- * lay. What has no place at all is seen before anything is placed, and proofs wait until a few lays have failed.
+ * lay. What has no place at all is seen before anything is placed, and proofs wait until a few lays have failed. Areas
+ * are for the caller to compare.
  */
 export function glance(model: Model, random: Random): Layout | Refutation {
   const { problem } = model
@@ -22,5 +22,5 @@ export function glance(model: Model, random: Random): Layout | Refutation {
   if (alone) return alone
   const layout = constructRounds(model, random, NO_DEADLINE, ROUNDS)
   if (layoutServes(model, layout)) return layout
-  return refuteEarly(problem, withRoom) ?? layout
+  return refuteWhole(problem) ?? layout
 }

@@ -20,8 +20,13 @@ const EARLY_TILT = 7.5
  * @param withRoom Indices of items known to have a place by themselves.
  */
 export function refuteEarly(problem: PackingProblem, withRoom?: ReadonlySet<number>): Refutation | null {
-  const plain = refuteByArea(problem) ?? refuteAlone(problem, withRoom) ?? refuteConfined(problem)
-  if (plain) return plain
+  return refuteByArea(problem) ?? refuteAlone(problem, withRoom) ?? refuteWhole(problem)
+}
+
+/** Those of the early proofs that go beyond areas and single items in free places. */
+export function refuteWhole(problem: PackingProblem): Refutation | null {
+  const confined = refuteConfined(problem)
+  if (confined) return confined
   const relaxed = new Relaxed(problem, EARLY_TILT)
   return refuteByReach(relaxed) ?? refuteTogether(relaxed)
 }

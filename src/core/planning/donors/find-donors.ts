@@ -10,7 +10,7 @@ import { type DonorRow, lookAt } from './row.ts'
 export type FindControl = Pick<SolveControl, 'seed' | 'clock' | 'deadline'> & Partial<PassControl>
 
 /** Donors sorted by promise at once, few at first: the first rows shall be good ones, but not wait for the panels of all. */
-const BATCH = { first: 8, most: 64 }
+const BATCH = { first: 4, most: 64 }
 
 /**
  * What each donor would yield, told row by row: first a glance at every donor, the likeliest of each few first, then
