@@ -7,7 +7,7 @@ export interface BenchArguments {
   readonly folder: string | undefined
   /** For each strip case, and for each planted problem. */
   readonly seconds: number
-  /** Only the strip case of this name. */
+  /** Only the strip case of this name, or only `garments`. */
   readonly only: string | undefined
   /** Only the answers as JSON on standard output. */
   readonly json: boolean

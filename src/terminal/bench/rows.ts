@@ -1,5 +1,5 @@
 import type { BriefsFigure } from './run-briefs.ts'
-import type { GarmentsFigure } from './run-garments.ts'
+import { type GarmentsFigure, MILLISECONDS } from './run-garments.ts'
 import type { PlantedFigure } from './run-planted.ts'
 import type { SpareFigure } from './run-spares.ts'
 import type { StoppingFigure } from './run-stopping.ts'
@@ -38,7 +38,7 @@ export function garmentsRow(figure: GarmentsFigure): string {
   const { pattern, garments, firstRows, allRows, processor, verdicts } = figure
   const seconds = (ms: number) => `${(ms / 1000).toFixed(1)} s`
   const told = Object.entries(verdicts).map(([verdict, count]) => `${verdict} ${count}`)
-  return `${pattern} against ${garments} garments, 2 workers: first rows after ${seconds(firstRows)}, one of each after ${seconds(allRows)} (${seconds(processor)} of processor time); after 10 s ${told.join(', ')}`
+  return `${pattern} against ${garments} garments, 2 workers: first rows after ${seconds(firstRows)}, one of each after ${seconds(allRows)} (${seconds(processor)} of processor time); after ${MILLISECONDS / 1000} s ${told.join(', ')}`
 }
 
 export function stoppingRow({ stopped, wentOn, goneMedian, goneMost }: StoppingFigure): string {

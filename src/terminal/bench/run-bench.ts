@@ -38,6 +38,7 @@ async function inBrowser({ every }: BenchArguments, say: Say) {
 
 async function figuresOf(asked: BenchArguments, say: Say) {
   if (asked.planted > 0) return { planted: await plantedFigures(asked, say) }
+  if (asked.only === 'garments') return { garments: await garmentsFigure(asked, say) }
   if (asked.only !== undefined) return { strips: stripFigures(asked, say) }
   const fits = runFits()
   say(
@@ -47,8 +48,7 @@ async function figuresOf(asked: BenchArguments, say: Say) {
   say(answerRow(asked.every ? 'demo data, every size' : 'demo data, one size a version', checks))
   const spares = runSpares()
   say(spareRow(spares))
-  const garments = await runGarments(asked.garments)
-  say(garmentsRow(garments))
+  const garments = await garmentsFigure(asked, say)
   const briefs = runBriefs()
   say(briefsRow(briefs))
   const stopping = await runStopping()
@@ -65,6 +65,12 @@ async function figuresOf(asked: BenchArguments, say: Say) {
     puzzles: solved,
     strips: stripFigures(asked, say),
   }
+}
+
+async function garmentsFigure({ garments }: BenchArguments, say: Say) {
+  const figure = await runGarments(garments)
+  say(garmentsRow(figure))
+  return figure
 }
 
 function problemFigures(title: string, running: ReturnType<typeof runProblems>, say: Say) {

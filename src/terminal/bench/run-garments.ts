@@ -25,7 +25,7 @@ const WORKERS = 2
 /** Rows that fill a phone's screen. */
 const FIRST_ROWS = 10
 /** For all: what is left of it after a first row of each garment goes to those that are undecided. */
-const MILLISECONDS = 10_000
+export const MILLISECONDS = 20_000
 /** Enough for the pattern, so that no garment is refused for its cloth. */
 const STRETCH = { across: 60, along: 40 }
 
