@@ -5,6 +5,7 @@ import { polygonArea } from '../geometry/polygon.ts'
 import type { Way } from '../geometry/types.ts'
 import { checkPacking } from './check/check-packing.ts'
 import { SPARE } from './config.ts'
+import { type Engine, engineOf } from './engine/engine.ts'
 import {
   freeArea,
   type InsetProblem,
@@ -16,7 +17,7 @@ import type { Item, PackingProblem, Placement } from './problem.ts'
 import { separate } from './search/attempt.ts'
 import { overlappingLay } from './search/improve.ts'
 import { type Layout, layoutPlacements, layoutServes } from './search/layout.ts'
-import { createModel, type Engine, engineOf } from './search/model.ts'
+import { createModel } from './search/model.ts'
 import { searchLayout } from './search/portfolio.ts'
 import { layoutFromPlacements } from './search/transfer.ts'
 

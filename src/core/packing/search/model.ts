@@ -9,8 +9,6 @@ import { ItemClass } from './item-class.ts'
 import { Domains, Option } from './option.ts'
 import { orientationsOf, type TurnChoice } from './turns.ts'
 
-export { createEngine, type Engine, engineOf } from '../engine/engine.ts'
-
 /** One thing to place. */
 export interface Copy {
   readonly ref: CopyRef
