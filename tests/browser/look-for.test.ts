@@ -39,15 +39,17 @@ describe('what to look for', () => {
     await lookOnlyAmong(page, ['T-shirt', 'Remnant or cloth'])
     await addToList(page, 'Headband', 'M')
     await line(page, 'Headband', 'T-shirt')
-      .getByText(/^From [\d.]+ cm pit to pit and [\d.]+ cm long$/)
+      .getByText(/^From [\d.]+\scm pit to pit and [\d.]+\scm long$/)
       .waitFor()
-    await card(page, 'Headband').getByText('Stretching 25 % across').waitFor()
+    await card(page, 'Headband')
+      .getByText(/^Stretching 25\s% across$/)
+      .waitFor()
     await line(page, 'Headband', 'T-shirt')
       .getByText(/^Proved too small up to/)
       .waitFor()
     await addToList(page, 'Lined pouch', 'S')
     const widths = line(page, 'Lined pouch', 'Remnant').getByText(
-      /^From (90|110|140) cm wide and \d+ cm long$/,
+      /^From (90|110|140)\scm wide and \d+\scm long$/,
     )
     await widths.nth(2).waitFor()
     await page.getByText(/^Working it out/).waitFor({ state: 'detached' })
