@@ -13,9 +13,12 @@ async function open(page: Page, place: string): Promise<void> {
   await page.goto(`${page.url().split('#')[0]}#${place}`)
 }
 
+/** The demo comes and goes in the stash; ends among the notions. */
 async function loadDemo(page: Page): Promise<void> {
-  await button(page, 'Put the demo notions here').tap()
+  await open(page, '/stash')
+  await button(page, 'Put the demo things here').tap()
   await expect.poll(async () => (await stored(page, 'notions')).length).toBe(DEMO_COUNT)
+  await open(page, '/notions')
 }
 
 /** An elastic of 25 mm with these lengths, cm. */
@@ -70,8 +73,10 @@ describe('notions', () => {
     await loadDemo(page)
     await typeElastic(page, ['50'])
     await page.getByRole('link', { name: 'Back' }).tap()
-    await button(page, 'Remove the demo notions').tap()
+    await open(page, '/stash')
+    await button(page, 'Remove the demo things').tap()
     await expect.poll(async () => (await stored(page, 'notions')).length).toBe(1)
+    await open(page, '/notions')
     await page.getByRole('link', { name: /^Waist elastic/ }).waitFor()
   })
 
@@ -166,7 +171,7 @@ describe('strips and tiers', () => {
 describe.each(['light', 'dark'] as const)('the notions on a %s phone', (theme) => {
   it('have no accessibility fault on any of their screens', async () => {
     const { page } = await phonePage({ theme, at: '#/notions' })
-    await button(page, 'Put the demo notions here').waitFor()
+    await button(page, 'Add a notion').waitFor()
     await expectNoAxeViolations(page)
     await loadDemo(page)
     await expectNoAxeViolations(page)

@@ -1,7 +1,7 @@
 import type { Project } from '../../core/stash/project.ts'
 import type { Store } from '../open-store.ts'
 import type { Reading } from '../reading.ts'
-import { writeRecords } from '../record-writing.ts'
+import { type RecordWriting, writeRecords } from '../record-writing.ts'
 import { type Removal, Removing } from '../removal.ts'
 import type { Kept } from '../schema.ts'
 import { putRecord, readAll } from './collection.ts'
@@ -23,8 +23,13 @@ export function putProject(store: Store<unknown>, project: Project): Promise<voi
 export function removeProject(store: Store<unknown>, id: string): Promise<Removal> {
   return writeRecords(store, ['projects', 'reservations'], async (writing) => {
     const removing = new Removing(writing)
-    await removing.remove('projects', id)
-    await removing.removeAll('reservations', await writing.keptOfProject('reservations', id))
+    await removeProjectIn(writing, removing, id)
     return removing.removal()
   })
+}
+
+/** The same, as a part of a removal of more. The transaction has projects and reservations. */
+export async function removeProjectIn(writing: RecordWriting, removing: Removing, id: string): Promise<void> {
+  await removing.remove('projects', id)
+  await removing.removeAll('reservations', await writing.keptOfProject('reservations', id))
 }

@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals'
+import { isDemoId } from '../../core/records/demo.ts'
 import { type BackupFacts, readBackupFacts } from '../../storage/backup/facts.ts'
 import { theStore } from './keeper.ts'
 
@@ -10,8 +11,8 @@ const AGAIN_AFTER = 30 * DAY
 export const backupFacts = signal<BackupFacts | null>(null)
 
 export async function readFacts(): Promise<void> {
-  // Demo records (their ids begin so) come back at one tap.
-  const counts = (id: string) => !id.startsWith('demo-')
+  // Demo records come back at one tap.
+  const counts = (id: string) => !isDemoId(id)
   backupFacts.value = await readBackupFacts(await theStore(), counts).catch(() => null)
 }
 

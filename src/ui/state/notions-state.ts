@@ -1,6 +1,5 @@
 import { signal } from '@preact/signals'
 import type { Notion, NotionCut, NotionKind } from '../../core/notions/index.ts'
-import { readNotion } from '../../readers/model/notion.ts'
 import { putNotion, readNotions, removeNotion } from '../../storage/stores/notions.ts'
 import { giveBackNotions, NotionsChanged, takeNotions } from '../../storage/stores/taken-notions.ts'
 import { storeTrouble, theStore } from './keeper.ts'
@@ -30,6 +29,11 @@ export async function openNotions(): Promise<void> {
     storeTrouble.value = error
   }
   notionsOpen.value = true
+}
+
+/** Resolves when every change of a notion made so far is stored, or refused. */
+export function notionsWritten(): Promise<void> {
+  return shelf.written()
 }
 
 export function notionById(id: string): Notion | null {
@@ -105,27 +109,4 @@ export async function cutForProject(
     storeTrouble.value = error
     return true
   }
-}
-
-/** Ids of demo notions begin with this; hers never do. */
-const DEMO = 'demo-'
-
-export function isDemoNotion({ id }: Notion): boolean {
-  return id.startsWith(DEMO)
-}
-
-const DEMO_FILES = import.meta.glob<unknown>('../../../demo-data/notions/*.json', { import: 'default' })
-
-/** Puts the demo notions beside hers. Rejects when they cannot be fetched. */
-export async function loadDemoNotions(): Promise<void> {
-  const files = await Promise.all(Object.values(DEMO_FILES).map((load) => load()))
-  for (const file of files) {
-    const read = readNotion(file)
-    if (read.ok) shelf.put({ ...read.value, id: `${DEMO}${read.value.id}` })
-  }
-}
-
-/** Takes the demo notions away; hers stay. */
-export function removeDemoNotions(): void {
-  for (const notion of notions.value.filter(isDemoNotion)) shelf.remove(notion.id)
 }

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/index.ts'
-import { readGarment } from '../../readers/model/garment.ts'
+import { isDemoId } from '../../core/records/demo.ts'
 import { putGarment, readGarments, removeGarment } from '../../storage/stores/garments.ts'
 import { DropShelf } from './drop-shelf.ts'
 import { storeTrouble, theStore } from './keeper.ts'
@@ -54,26 +54,6 @@ export function dropGarment(garment: Garment, said: string): void {
   shelf.drop(garment, said)
 }
 
-/** Ids of demo garments begin with this; hers never do. */
-const DEMO = 'demo-'
-
 export function isDemo({ id }: Pick<Garment, 'id'>): boolean {
-  return id.startsWith(DEMO)
-}
-
-/** Garments made up for trying things, fetched when asked for. */
-const DEMO_FILES = import.meta.glob<unknown>('../../../demo-data/garments/*.json', { import: 'default' })
-
-/** Puts the demo garments into the stash. Rejects when they cannot be fetched. */
-export async function loadDemo(): Promise<void> {
-  const files = await Promise.all(Object.values(DEMO_FILES).map((load) => load()))
-  for (const file of files) {
-    const read = readGarment(file)
-    if (read.ok) shelf.put({ ...read.value, id: `${DEMO}${read.value.id}` })
-  }
-}
-
-/** Takes the demo garments away; hers stay. */
-export function removeDemo(): void {
-  for (const garment of garments.value.filter(isDemo)) shelf.remove(garment.id)
+  return isDemoId(id)
 }

@@ -6,17 +6,9 @@ import { Button, ButtonLink } from '../../parts/button.tsx'
 import { CardLink } from '../../parts/card.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
-import {
-  isDemoNotion,
-  loadDemoNotions,
-  newNotion,
-  notions,
-  notionsOpen,
-  openNotions,
-  removeDemoNotions,
-  unreadableNotions,
-} from '../../state/notions-state.ts'
+import { newNotion, notions, notionsOpen, openNotions, unreadableNotions } from '../../state/notions-state.ts'
 import { settings } from '../../state/settings-state.ts'
+import { isDemo } from '../../state/stash-state.ts'
 import { kindWords, notionName, ownedWords } from '../../words/notion-words.ts'
 import { words } from '../../words/words.ts'
 import './notions.css'
@@ -35,7 +27,6 @@ export function NotionsScreen() {
         {texts.add}
       </Button>
       {notions.value.length === 0 ? <Empty /> : <List />}
-      <Demo />
       <ButtonLink to="/strips">{texts.toStrips}</ButtonLink>
       {unreadable > 0 && <p class="soft">{texts.unreadable(unreadable)}</p>}
       {choosing.value && <KindSheet onClose={() => (choosing.value = false)} />}
@@ -91,32 +82,8 @@ function NotionCard({ notion }: { notion: Notion }) {
   return (
     <CardLink to={`/notions/${id}`} title={notionName(notion)}>
       <span class="card-text">{facts.filter((fact) => fact.trim() !== '').join(' · ')}</span>
-      {isDemoNotion(notion) && <span class="tag">{texts.demoMark}</span>}
+      {isDemo(notion) && <span class="tag">{words.stash.demoMark}</span>}
       <span class="card-text card-inline">{ownedWords(notion, settings.value)}</span>
     </CardLink>
-  )
-}
-
-/** Notions to try things with, which come and go with one tap. */
-function Demo() {
-  const failed = useSignal(false)
-  if (notions.value.some(isDemoNotion)) {
-    return <Button onPress={removeDemoNotions}>{texts.demoRemove}</Button>
-  }
-  const load = () => {
-    failed.value = false
-    loadDemoNotions().catch(() => (failed.value = true))
-  }
-  return (
-    <section class="stack" aria-labelledby="demo-title">
-      <h2 id="demo-title">{texts.demo}</h2>
-      <p>{texts.demoHow}</p>
-      <Button onPress={load}>{texts.demoLoad}</Button>
-      {failed.value && (
-        <p class="field-error" role="alert">
-          {texts.demoFailed}
-        </p>
-      )}
-    </section>
   )
 }

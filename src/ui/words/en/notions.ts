@@ -16,12 +16,6 @@ export const notions = {
       : `${count} notions could not be read by this version of the app. They stay stored.`,
   gone: 'There is no such notion on this device.',
   toAll: 'To all notions',
-  demoHow: 'Sixteen made-up notions to try things with. They go again with one tap, and yours stay.',
-  demo: 'Look around with the demo notions',
-  demoLoad: 'Put the demo notions here',
-  demoRemove: 'Remove the demo notions',
-  demoFailed: 'They could not be loaded. Check the network and try again.',
-  demoMark: 'Demo',
   kinds: {
     elastic: 'Elastic',
     ribbon: 'Ribbon',

@@ -12,6 +12,7 @@ export const stash = {
     'More than thirty made-up garments, notions and three projects to try things with. They go again with one tap, and yours stay.',
   demoLoad: 'Put the demo things here',
   demoRemove: 'Remove the demo things',
+  demoRemoved: 'Removed the demo things.',
   demoFailed: 'They could not be loaded. Check the network and try again.',
   demoMark: 'Demo',
   found: (found: string, of: string) => `${found} of ${of}`,
