@@ -6,6 +6,7 @@ import type { PackingAnswer, Refutation } from '../packing/answer.ts'
 import { checkPacking, neededAreAll } from '../packing/check/check-packing.ts'
 import type { CopyRef, PackingProblem, Placement } from '../packing/problem.ts'
 import { refuteByArea } from '../packing/proof/area.ts'
+import { recheck } from '../packing/proof-check/recheck.ts'
 import { type PartialPacking, solve } from '../packing/solve.ts'
 import { hasSpare, spare } from '../packing/spare.ts'
 import type { SolveControl } from './check.ts'
@@ -45,7 +46,7 @@ function answerWithin(problem: LayProblem, control: SolveControl, start: number)
   const { packing } = translation
   // Before the search: it would take an overlap within the tolerance of the format for a lay.
   const area = refuteByArea(packing)
-  if (area) return cannot(reasonOf(area, translation), problem)
+  if (area) return refuted(area, translation, problem, control)
   const { onProgress, warmStart, spareAsked: _, ...rest } = control
   const answer = solve(packing, {
     ...rest,
@@ -54,7 +55,7 @@ function answerWithin(problem: LayProblem, control: SolveControl, start: number)
       ? { onProgress: (best: PartialPacking) => tellProgress(translation, best, onProgress) }
       : {}),
   })
-  if (answer.verdict === 'cannot') return cannot(reasonOf(answer.refutation, translation), problem)
+  if (answer.verdict === 'cannot') return refuted(answer.refutation, translation, problem, control)
   if (!isTrue(packing, answer)) return layOf(translation, nothingPlaced(packing), null)
   const placed = layOf(translation, answer, null)
   if (answer.verdict !== 'fits') return placed
@@ -68,6 +69,24 @@ function isTrue(packing: PackingProblem, answer: Exclude<PackingAnswer, { verdic
   if (faults.length === 0 && whole) return true
   brokenInvariant(`the search gave a lay that is none: ${JSON.stringify(faults.slice(0, 3))}`)
   return false
+}
+
+/** What a re-check may cost an answer: some milliseconds. Tests follow every proof to its end. */
+const RECHECK_WORK = 30_000
+
+/** The proof, verified as far as that takes milliseconds. One that does not hold is a mistake of ours and is never shown. */
+function refuted(
+  refutation: Refutation,
+  translation: Translation,
+  problem: LayProblem,
+  { glance }: Pick<SolveControl, 'glance'>,
+): Lay {
+  const { packing } = translation
+  // At a glance the re-check would take longer than the proof.
+  if (glance || recheck(packing, refutation, RECHECK_WORK) !== 'fails')
+    return cannot(reasonOf(refutation, translation), problem)
+  brokenInvariant(`a proof does not hold: ${JSON.stringify(refutation)}`)
+  return layOf(translation, nothingPlaced(packing), null)
 }
 
 function nothingPlaced({ items }: PackingProblem): Placed {

@@ -28,13 +28,14 @@ export function reasonText(
     case 'shows':
       return showsText(first, figures, writeLength)
     case 'group':
-      return groupText(names, figures)
+      return groupText(names, figures, writeLength)
     default:
       return `There is no way to place ${listed(names)} together.`
   }
 }
 
 type Figures = Reason['figures']
+type WriteLength = (length: Mm) => string
 
 function stretchText(name: string, { needsAcross, needsAlong, mostAcross, mostAlong }: Figures): string {
   const needs = `“${name}” needs cloth that stretches ${percentBoth(needsAcross ?? 0, needsAlong ?? 0)}`
@@ -55,13 +56,24 @@ function areaText(names: readonly string[], { needed = 0, available = 0 }: Figur
   return `${listed(names)} ${verb} ${amount} more cloth than there is where they can lie.`
 }
 
-function pieceText(name: string, { longest, room }: Figures, writeLength: (length: Mm) => string): string {
+function pieceText(
+  name: string,
+  { longest, room, along, across, run, width }: Figures,
+  writeLength: WriteLength,
+): string {
+  const needs = along ?? across
+  if (needs !== undefined && run !== undefined)
+    return `“${name}” needs ${writeLength(needs)} ${along === undefined ? 'across' : 'along'} the grain; ${runText(run, width, writeLength)}.`
   if (longest !== undefined && room !== undefined)
     return `“${name}” is ${writeLength(longest)} long, and nowhere is there more than ${writeLength(room)} for it.`
   return `“${name}” fits on no panel by itself, in any turn it may take.`
 }
 
-type WriteLength = (length: Mm) => string
+/** How long a clear run there is. */
+function runText(run: Mm, width: Mm | undefined, writeLength: WriteLength): string {
+  const enough = width === undefined ? '' : ' that is wide enough'
+  return `the longest clear run${enough} is ${writeLength(run)}`
+}
 
 function sitText(
   name: string,
@@ -84,10 +96,16 @@ function showsText(name: string, { within = 0, nearest, edge }: Figures, writeLe
   return `“${name}” shows the print no nearer than ${writeLength(nearest)} to its place, and ${writeLength(within)} is the most it may be off.`
 }
 
-function groupText(names: readonly string[], { copies = 0, most }: Figures): string {
+function groupText(
+  names: readonly string[],
+  { copies = 0, most, across, widest, along, longest }: Figures,
+  writeLength: WriteLength,
+): string {
   const what = names.length === 1 ? `${copies} of ${listed(names)}` : listed(names)
   if (most !== undefined && most > 0)
     return `At most ${most} of the ${copies} copies of ${listed(names)} find room together.`
+  if (across !== undefined && widest !== undefined && along !== undefined && longest !== undefined)
+    return `${names.length === 1 ? 'Two of ' : ''}${listed(names)} need ${writeLength(across)} side by side and ${writeLength(along)} one above the other; the panel is at most ${writeLength(widest)} wide and ${writeLength(longest)} long.`
   return `There is no way to place ${what} together.`
 }
 

@@ -33,6 +33,18 @@ describe('a reason in one sentence', () => {
       '“LEG” is 90 cm long, and nowhere is there more than 70 cm for it.',
     ],
     [text('piece', ['leg']), '“LEG” fits on no panel by itself, in any turn it may take.'],
+    [
+      text('piece', ['back'], { along: 412, run: 380 }),
+      '“BACK” needs 41.2 cm along the grain; the longest clear run is 38 cm.',
+    ],
+    [
+      text('piece', ['back'], { across: 412, run: 380, width: 90 }),
+      '“BACK” needs 41.2 cm across the grain; the longest clear run that is wide enough is 38 cm.',
+    ],
+    [
+      text('group', ['sleeve'], { copies: 2, across: 412, widest: 380, along: 900, longest: 700 }),
+      'Two of “SLEEVE” need 41.2 cm side by side and 90 cm one above the other; the panel is at most 38 cm wide and 70 cm long.',
+    ],
     [text('group', ['cup'], { copies: 3 }), 'There is no way to place 3 of “CUP” together.'],
     [text('group', ['a', 'b', 'c'], { copies: 3 }), 'There is no way to place “A”, “B” and “C” together.'],
     [text('group', ['a'], { copies: 5, most: 4 }), 'At most 4 of the 5 copies of “A” find room together.'],

@@ -46,6 +46,8 @@ export function haveNoCells(
       return next.every(({ cells }) => cells.length > 0) && choose(next)
     })
   }
+  // Cells are told apart less finely than by whoever found that there is no choice: one found here is no disproof.
+  work.unclear = true
   return !choose(copies.map((item) => ({ item, cells: listOf.get(item) as readonly Cell[] })))
 }
 

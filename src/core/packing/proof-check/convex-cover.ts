@@ -12,8 +12,7 @@ export function coverOf(polygon: Polygon): readonly Polygon[] {
   const ring = withoutStraightCorners(counterClockwise(polygon))
   if (ring.length < 3) return []
   if (ring.every((_, i) => leftOf(ring, i, i + 1, i + 2))) return [ring]
-  const triangles = triangulate(ring)
-  return [...triangles.map((corners) => pointsOf(ring, corners)), ...kites(ring, triangles)]
+  return partsAndKites(ring, triangulate(ring))
 }
 
 /** The same for all that lies outside the polygon, up to `reach` from its convex hull. */
@@ -36,7 +35,7 @@ export function coverOfOutside(polygon: Polygon, reach: Mm): readonly Polygon[] 
     const [ux, uy] = [to[0] - from[0], to[1] - from[1]]
     const outer: Point = [(from[0] + to[0]) / 2 + uy / 2, (from[1] + to[1]) / 2 - ux / 2]
     const lid = apex === undefined ? [] : kite(from, to, outer, pocket[apex] as Point)
-    return [beyond, ...triangles.map((t) => pointsOf(pocket, t)), ...kites(pocket, triangles), ...lid]
+    return [beyond, ...partsAndKites(pocket, triangles), ...lid]
   })
 }
 
@@ -110,20 +109,56 @@ function isEar(ring: Polygon, left: readonly number[], ear: Triangle): boolean {
   })
 }
 
-/** One kite over every edge that two triangles share. */
-function kites(ring: Polygon, triangles: readonly Triangle[]): readonly Polygon[] {
+/** Triangles joined into convex parts as long as that goes (Hertel and Mehlhorn 1983), and a kite over every edge left between two. */
+function partsAndKites(ring: Polygon, triangles: readonly Triangle[]): readonly Polygon[] {
+  const partOf = new Map<string, readonly number[]>()
   const apexOf = new Map<string, number>()
-  for (const [a, b, c] of triangles) {
-    apexOf.set(`${a} ${b}`, c)
-    apexOf.set(`${b} ${c}`, a)
-    apexOf.set(`${c} ${a}`, b)
-  }
-  return [...apexOf].flatMap(([edge, left]) => {
+  for (const triangle of triangles)
+    triangle.forEach((a, k) => {
+      const edge = `${a} ${triangle[(k + 1) % 3]}`
+      partOf.set(edge, triangle)
+      apexOf.set(edge, triangle[(k + 2) % 3] as number)
+    })
+  const kites = [...apexOf].flatMap(([edge, left]) => {
     const [a, b] = edge.split(' ').map(Number) as [number, number]
-    const right = a < b ? apexOf.get(`${b} ${a}`) : undefined
-    if (right === undefined) return []
-    return kite(ring[a] as Point, ring[b] as Point, ring[right] as Point, ring[left] as Point)
+    const right = apexOf.get(`${b} ${a}`)
+    if (a > b || right === undefined) return []
+    const whole = joined(
+      partOf.get(edge) as readonly number[],
+      partOf.get(`${b} ${a}`) as readonly number[],
+      a,
+      b,
+    )
+    if (!whole.every((_, i) => leftOf(pointsOf(ring, whole), i, i + 1, i + 2)))
+      return kite(ring[a] as Point, ring[b] as Point, ring[right] as Point, ring[left] as Point)
+    whole.forEach((corner, i) => {
+      partOf.set(`${corner} ${whole[(i + 1) % whole.length]}`, whole)
+    })
+    return []
   })
+  return [
+    ...[...new Set(partOf.values())]
+      .filter((part) => isCurrent(part, partOf))
+      .map((part) => pointsOf(ring, part)),
+    ...kites,
+  ]
+}
+
+/** False for a part that has since been joined to another: the edge between the two still leads to it. */
+function isCurrent(part: readonly number[], partOf: ReadonlyMap<string, readonly number[]>): boolean {
+  return part.every((a, i) => partOf.get(`${a} ${part[(i + 1) % part.length]}`) === part)
+}
+
+/** Two rings of corners as one, without the edge from a to b that runs in the first and back in the second. */
+function joined(
+  first: readonly number[],
+  second: readonly number[],
+  a: number,
+  b: number,
+): readonly number[] {
+  const fromB = [...first, ...first].slice(first.indexOf(b), first.indexOf(b) + first.length)
+  const fromA = [...second, ...second].slice(second.indexOf(a), second.indexOf(a) + second.length)
+  return [...fromB, ...fromA.slice(1, -1)]
 }
 
 /** A convex quadrilateral with the diagonal ab whose other corners lie between the middle of ab and c, d; c is on the right of ab. */

@@ -36,6 +36,7 @@ export function coversAPoint(
     // Nothing finer than what the range of turns leaves unclear anyway.
     const least = way.tilt === 0 ? FINEST : Math.max(FINEST, way.tilt)
     if (isCovered(box, [...pose.ruledOut, ...covering], least, work)) continue
+    if (way.tilt > 0) work.unclear = true
     if (way.tilt < NARROWEST) return false
     open.push(...poses.halves(pose))
   }

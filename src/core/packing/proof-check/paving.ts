@@ -4,6 +4,9 @@ import { type ClashSet, sideOfSquare } from './clash-set.ts'
 
 /** Counts what a re-check does, in sets compared, and ends it by `OutOfWork` when that is too much. */
 export class Work {
+  /** True once something was left undecided because it would have to be cut too fine: a failure is then no disproof. */
+  unclear = false
+
   constructor(private left: number) {}
 
   spend(amount: number): void {
@@ -21,8 +24,11 @@ export class OutOfWork extends Error {}
 export function isCovered(box: Box, sets: readonly ClashSet[], least: Mm, work: Work): boolean {
   const near = nearSets(box, sets, work)
   if (near === 'inside') return true
-  if (near.length === 0 || isSmall(box, least)) return false
-  if (nearSets(middleOf(box), near, work) !== 'inside') return false
+  if (near.length === 0 || nearSets(middleOf(box), near, work) !== 'inside') return false
+  if (isSmall(box, least)) {
+    work.unclear = true
+    return false
+  }
   return halvesOf(box).every((half) => isCovered(half, near, least, work))
 }
 
@@ -32,6 +38,54 @@ export function uncovered(box: Box, sets: readonly ClashSet[], least: Mm, work: 
   if (near === 'inside') return []
   if (near.length === 0 || isSmall(box, least)) return [box]
   return halvesOf(box).flatMap((half) => uncovered(half, near, least, work))
+}
+
+/** Positions of one copy: a box of them, and the sets that rule some out. */
+export interface Positions {
+  readonly box: Box
+  readonly ruledOut: readonly ClashSet[]
+}
+
+/**
+ * True if every two positions, one of each, are ruled out or differ by a point of one of the sets: proved by cutting
+ * the boxes in turn. Like `isCovered` otherwise.
+ */
+export function alwaysDiffer(
+  first: Positions,
+  second: Positions,
+  sets: readonly ClashSet[],
+  least: Mm,
+  work: Work,
+): boolean {
+  const difference = differenceOf(first.box, second.box)
+  const near = nearSets(difference, sets, work)
+  const ofFirst = near === 'inside' ? near : nearSets(first.box, first.ruledOut, work)
+  const ofSecond = ofFirst === 'inside' ? ofFirst : nearSets(second.box, second.ruledOut, work)
+  if (near === 'inside' || ofFirst === 'inside' || ofSecond === 'inside') return true
+  if (near.length + ofFirst.length + ofSecond.length === 0) return false
+  const [p, q] = [middleOf(first.box), middleOf(second.box)]
+  const free = (box: Box, among: readonly ClashSet[]) => nearSets(box, among, work) !== 'inside'
+  if (free(p, ofFirst) && free(q, ofSecond) && free(differenceOf(p, q), near)) return false
+  if (isSmall(first.box, least) && isSmall(second.box, least)) {
+    work.unclear = true
+    return false
+  }
+  const [a, b] = [
+    { box: first.box, ruledOut: ofFirst },
+    { box: second.box, ruledOut: ofSecond },
+  ]
+  return longerSide(a.box) >= longerSide(b.box)
+    ? halvesOf(a.box).every((box) => alwaysDiffer({ ...a, box }, b, near, least, work))
+    : halvesOf(b.box).every((box) => alwaysDiffer(a, { ...b, box }, near, least, work))
+}
+
+/** Every point of b less every point of a. */
+function differenceOf(a: Box, b: Box): Box {
+  return { minX: b.minX - a.maxX, minY: b.minY - a.maxY, maxX: b.maxX - a.minX, maxY: b.maxY - a.minY }
+}
+
+function longerSide({ minX, minY, maxX, maxY }: Box): Mm {
+  return Math.max(maxX - minX, maxY - minY)
 }
 
 /** The sets that the box may meet, or `inside` if it lies in one of them. */

@@ -5,6 +5,7 @@ import { clipped } from './clash-set.ts'
 import { counterClockwise } from './convex-cover.ts'
 import { groundArea } from './enough-area.ts'
 import { areaWhere } from './exact-area.ts'
+import { hasNoPlaceIn } from './no-place.ts'
 import { uncovered, type Work } from './paving.ts'
 import { boundsOf, Poses } from './poses.ts'
 
@@ -22,7 +23,9 @@ export function exceedsReach(
   work: Work,
 ): boolean {
   const asked = items.map((i) => problem.items[i]!)
-  const bound = asked.every(({ ways }) => ways.every((list, r) => list.length === 0 || regions.includes(r)))
+  const bound = items.every((i) =>
+    problem.regions.every((_, r) => regions.includes(r) || hasNoPlaceIn(problem, i, r, work)),
+  )
   const needed = asked.reduce(
     (sum, { outline, copies }) => sum + copies * areaWhere([[outline]], ([inside]) => inside === true),
     0,
@@ -32,6 +35,8 @@ export function exceedsReach(
       const region = problem.regions[r] as Region
       return sum + groundArea(region) - outOfReach(problem, items, r, squares, work)
     }, 0)
+  // Squares overstate what can be reached.
+  work.unclear = bound
   return bound && SQUARES.some((squares) => needed > reached(squares) * (1 + 1e-9))
 }
 

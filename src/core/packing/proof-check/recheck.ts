@@ -8,7 +8,7 @@ import { exceedsReach } from './reach.ts'
 import { cannotBeShared } from './sharing.ts'
 import { haveNoSquares } from './squares.ts'
 
-/** `open`: not followed to its end within the work allowed; nothing is said for it or against it. */
+/** `open`: not followed to its end within the work and the fineness allowed; nothing is said for it or against it. */
 export type Recheck = 'holds' | 'open' | 'fails'
 
 /**
@@ -17,8 +17,10 @@ export type Recheck = 'holds' | 'open' | 'fails'
  */
 export function recheck(problem: PackingProblem, refutation: Refutation, work: number): Recheck {
   if (!isAbout(problem, refutation)) return 'fails'
+  const account = new Work(work)
   try {
-    return holds(problem, refutation.certificate, new Work(work)) ? 'holds' : 'fails'
+    if (holds(problem, refutation.certificate, account)) return 'holds'
+    return account.unclear ? 'open' : 'fails'
   } catch (error) {
     if (error instanceof OutOfWork) return 'open'
     throw error

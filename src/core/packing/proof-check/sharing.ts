@@ -3,7 +3,7 @@ import { type ClashSet, clashSet } from './clash-set.ts'
 import { groundArea } from './enough-area.ts'
 import { areaWhere } from './exact-area.ts'
 import { hasNoPlaceIn } from './no-place.ts'
-import { isCovered, uncovered, type Work } from './paving.ts'
+import { alwaysDiffer, type Work } from './paving.ts'
 import { type Pose, Poses } from './poses.ts'
 
 /** What rounding of doubles may have changed in an area, as a share. */
@@ -71,11 +71,11 @@ class RegionRules {
   }
 }
 
-/** How finely the positions of two items are cut before their differences are looked at, as shares of the region's longer side. */
-const SHARES = [1 / 4, 1 / 16, 1 / 64, 1 / 256, 1 / 1024]
+/** Positions are cut no finer than this share of the region's longer side. */
+const FINEST = 1 / 4096
 const EARLY_TILT = 7.5
 
-/** True if two copies in one region always overlap: every difference of two boxes that hold all their positions does. */
+/** True if two copies in one region always come nearer than the clearance. */
 export function excludeEachOther(
   problem: PackingProblem,
   a: number,
@@ -91,8 +91,9 @@ export function excludeEachOther(
   const side = longerSide(problem.regions[r] as Region)
   return posesOfA.every((p) =>
     posesOfB.every((q) => {
-      const overlaps = overlapsOf(p, q, problem.clearance)
-      return SHARES.some((share) => alwaysOverlap(p, q, overlaps, share * side, work))
+      if (p.way.tilt + q.way.tilt > 0) work.unclear = true
+      work.spend(20 * p.parts.length * q.parts.length)
+      return alwaysDiffer(p, q, overlapsOf(p, q, problem.clearance), FINEST * side, work)
     }),
   )
 }
@@ -105,24 +106,4 @@ function longerSide({ outline }: Region): number {
 /** Differences of positions, q's less p's, at which the two come nearer than the clearance. */
 export function overlapsOf(p: Pose, q: Pose, clearance: number): readonly ClashSet[] {
   return p.parts.flatMap((fixed) => q.parts.map((moving) => clashSet(fixed, moving, clearance)))
-}
-
-function alwaysOverlap(p: Pose, q: Pose, overlaps: readonly ClashSet[], least: number, work: Work): boolean {
-  const boxesOfP = uncovered(p.box, p.ruledOut, least, work)
-  const boxesOfQ = uncovered(q.box, q.ruledOut, least, work)
-  return boxesOfP.every((from) =>
-    boxesOfQ.every((to) =>
-      isCovered(
-        {
-          minX: to.minX - from.maxX,
-          minY: to.minY - from.maxY,
-          maxX: to.maxX - from.minX,
-          maxY: to.maxY - from.minY,
-        },
-        overlaps,
-        least / 4,
-        work,
-      ),
-    ),
-  )
 }

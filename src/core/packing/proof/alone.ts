@@ -6,6 +6,7 @@ import { groundOf } from '../engine/confinement.ts'
 import type { Item, PackingProblem, Region } from '../problem.ts'
 import { neededItems } from './area.ts'
 import { centred, coreOutline } from './core-outline.ts'
+import { runFigures } from './length-figures.ts'
 import { coreDomain } from './relaxed.ts'
 import { holdsInEveryTurn, waysInParts } from './turns.ts'
 
@@ -24,8 +25,10 @@ export function refuteAlone(
     (i) => !withRoom.has(i) && fitsNowhere(problem, problem.items[i] as Item),
   )
   if (item === undefined) return null
+  const runs = runFigures(problem, item)
+  const figures = Object.keys(runs).length > 0 ? runs : lengthFigures(problem, item)
   const certificate = { by: 'no-place', item } as const
-  return { kind: 'piece', items: [item], figures: lengthFigures(problem, item), certificate }
+  return { kind: 'piece', items: [item], figures, certificate }
 }
 
 function fitsNowhere({ regions }: PackingProblem, item: Item): boolean {

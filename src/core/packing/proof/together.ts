@@ -5,6 +5,7 @@ import type { Box, Point, Polygon, Rings } from '../../geometry/types.ts'
 import type { Refutation } from '../answer.ts'
 import { areaOf, groundArea, neededItems } from './area.ts'
 import { exceeds } from './area-bounds.ts'
+import { pairFigures } from './length-figures.ts'
 import type { Core, Relaxed } from './relaxed.ts'
 import { squareSide } from './squares.ts'
 
@@ -28,7 +29,11 @@ export function refuteTogether(relaxed: Relaxed): Refutation | null {
       return {
         kind: 'group',
         items: [...new Set(copies.slice(0, count))],
-        figures: { copies: count, regions: problem.regions.length },
+        figures: {
+          copies: count,
+          regions: problem.regions.length,
+          ...pairFigures(problem, copies.slice(0, count)),
+        },
         certificate: { by: 'sharing', copies: copies.slice(0, count) },
       }
   }
