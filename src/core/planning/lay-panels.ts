@@ -5,7 +5,6 @@ import { panelsKeepingHems, panelsOf } from '../garments/panels-of.ts'
 import { ringsOffset } from '../geometry/clipper.ts'
 import { polygonArea, polygonCounterClockwise, polygonOriented } from '../geometry/index.ts'
 import type { Polygon } from '../geometry/types.ts'
-import { TOLERANCE } from '../packing/check/check-packing.ts'
 import { groundOf } from '../stash/ground.ts'
 import { NOTHING_TAKEN, type Taken } from '../stash/taken.ts'
 import type { CheckQuestion, Heads } from './check.ts'
@@ -84,9 +83,8 @@ function keptOff({ id, hemmed }: PanelNow, taken: Taken, clearance: Mm): readonl
     .flatMap((outline) => grown(outline, clearance))
 }
 
-/** Grown by less than the clearance, by what a checked lay may err: what fits just beside a place shall not be proved not to. */
 function grown(outline: Polygon, clearance: Mm): readonly Polygon[] {
-  const corner = clearance > 0 ? 'round' : 'mitre'
-  const rings = ringsOffset([polygonCounterClockwise(outline)], clearance - TOLERANCE, corner)
+  if (clearance <= 0) return [outline]
+  const rings = ringsOffset([polygonCounterClockwise(outline)], clearance, 'round')
   return rings.filter((ring) => polygonArea(ring) > 0)
 }

@@ -6,8 +6,8 @@ import { liesWithin, overlapDeeply } from '../packing/check/touch.ts'
 import type { Reservation } from './reservation.ts'
 import { placesOf, type ReservedPlace } from './taken.ts'
 
-/** As deep as two neighbours may err that were laid and checked each by itself, with the rounding of outlines. */
-export const HELD_WITHIN: Mm = 2 * TOLERANCE + 0.001
+/** As deep as a checked lay may err, and the rounding of outlines beyond it. */
+export const HELD_WITHIN: Mm = TOLERANCE + 0.005
 
 /** True if the two outlines share ground, deeper than a checked lay may err. By the code that checks lays: the search has no part in it. */
 export function outlinesOverlap(a: Polygon, b: Polygon): boolean {

@@ -110,7 +110,7 @@ describe('the reservation of a lay', () => {
 
 describe('a check of cloth that is partly taken', () => {
   const garment = { ...measuredCloth(600, 400), id: 'cloth' }
-  const half = patternOf([boxPiece('body', 300, 400)])
+  const half = patternOf([boxPiece('body', 299, 399)])
 
   const outline = rectangle(300, 400)
   const place = { piece: 'body', copy: 1, panel: 'cloth', turn: 0, mirrored: false, x: 0, y: 0, outline }
@@ -130,7 +130,7 @@ describe('a check of cloth that is partly taken', () => {
   it('keeps its own gap from what is reserved', () => {
     const taken = takenOf('cloth', records({ reservations: [first] }))
     expect(answered(asking(half, garment, { taken, clearance: 3 }), within(5)).lay.verdict).toBe('cannot')
-    const narrower = patternOf([boxPiece('body', 296, 400)])
+    const narrower = patternOf([boxPiece('body', 296, 399)])
     expect(answered(asking(narrower, garment, { taken, clearance: 3 }), within(5)).lay.verdict).toBe('fits')
   })
 
