@@ -2,10 +2,14 @@ import * as z from 'zod/mini'
 import type { Result } from '../../core/base/result.ts'
 import type { Cut, Offcut } from '../../core/stash/cut.ts'
 import { readBySchema } from '../faults.ts'
-import { id, polygon, time } from './fields.ts'
+import { id, point, time } from './fields.ts'
 import { laidPiece } from './reservation.ts'
 
-const flaws = z.array(polygon).check(z.maxLength(1_000))
+/** What many pieces leave has all their corners. */
+const remainder = z.array(point).check(z.minLength(3), z.maxLength(100_000))
+
+/** A stroke drawn over a flaw is a disc for each of its points. */
+const flaws = z.array(remainder).check(z.maxLength(100_000))
 
 /** What a cut's JSON looks like. */
 export const cutSchema = z.strictObject({
@@ -13,7 +17,7 @@ export const cutSchema = z.strictObject({
   project: id,
   garment: id,
   panel: id,
-  outline: polygon,
+  outline: remainder,
   flaws,
   pieces: z.array(laidPiece).check(z.maxLength(1_000)),
   reservation: id,
@@ -26,7 +30,7 @@ export const offcutSchema = z.strictObject({
   id,
   garment: id,
   cut: id,
-  outline: polygon,
+  outline: remainder,
   flaws,
   kept: z.boolean(),
 })
