@@ -113,10 +113,23 @@ export interface Nearest {
   dy: number
 }
 
+/** The point of the edge that starts at `i` in the flat numbers nearest to (x, y). */
+export function edgeNearest({ edges }: FlatRings, i: number, x: number, y: number, into: Nearest): void {
+  const dx = edges[i + 3] as number
+  const dy = edges[i + 4] as number
+  const along = (x - (edges[i] as number)) * dx + (y - (edges[i + 1] as number)) * dy
+  const t = Math.max(0, Math.min(1, along * (edges[i + 5] as number)))
+  into.x = (edges[i] as number) + t * dx
+  into.y = (edges[i + 1] as number) + t * dy
+  into.dx = dx
+  into.dy = dy
+}
+
 /** The boundary point nearest to (x, y). */
 export function flatNearest(flat: FlatRings, x: number, y: number, into: Nearest): void {
-  const edges = flat.edges
+  const { edges } = flat
   let least = Number.POSITIVE_INFINITY
+  let nearest = 0
   for (let i = 0; i < edges.length; i += EDGE) {
     const px = x - (edges[i] as number)
     const py = y - (edges[i + 1] as number)
@@ -130,12 +143,10 @@ export function flatNearest(flat: FlatRings, x: number, y: number, into: Nearest
     const d2 = ex * ex + ey * ey
     if (d2 < least) {
       least = d2
-      into.x = (edges[i] as number) + t * dx
-      into.y = (edges[i + 1] as number) + t * dy
-      into.dx = dx
-      into.dy = dy
+      nearest = i
     }
   }
+  edgeNearest(flat, nearest, x, y, into)
 }
 
 /** Sets `into` to the point itself if the rings hold it, else to the nearest point of their boundary. */

@@ -4,7 +4,7 @@ import type { Orientation, Point, Polygon, Rings } from '../../geometry/types.ts
 import { DEPTH_GRID, MOST_NO_FITS } from '../config.ts'
 import { withClearance } from './clearance.ts'
 import { DepthGrid } from './depth-grid.ts'
-import { type FlatRings, flatDepth, flatRings } from './flat-rings.ts'
+import { type FlatRings, flatDepth, flatNearest, flatRings, type Nearest } from './flat-rings.ts'
 import { noFit } from './no-fit.ts'
 import { type Shape, type ShapeTable, turnNormalised } from './shapes.ts'
 
@@ -18,11 +18,25 @@ export class NoFit {
     this.flat = flatRings(rings)
   }
 
+  /** The grid for one question, null while there have been so few that making it does not pay. */
+  forQuestion(): DepthGrid | null {
+    if (!this.grid && ++this.asked > DEPTH_GRID.worthwhile) this.grid = new DepthGrid(this.flat)
+    return this.grid
+  }
+
   /** Penetration depth at a translation of the moving item relative to the fixed one, 0 if they are clear. */
   depth(x: number, y: number): number {
-    if (this.grid) return this.grid.depth(x, y)
-    if (++this.asked > DEPTH_GRID.worthwhile) this.grid = new DepthGrid(this.flat)
-    return flatDepth(this.flat, x, y)
+    const grid = this.forQuestion()
+    return grid ? grid.depth(x, y) : flatDepth(this.flat, x, y)
+  }
+
+  /** As `depth`; if it is not 0, `into` is the boundary point nearest to (x, y). */
+  wayOut(x: number, y: number, into: Nearest): number {
+    const grid = this.forQuestion()
+    if (grid) return grid.wayOut(x, y, into)
+    const depth = flatDepth(this.flat, x, y)
+    if (depth > 0) flatNearest(this.flat, x, y, into)
+    return depth
   }
 }
 

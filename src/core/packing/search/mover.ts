@@ -85,6 +85,7 @@ export class Mover {
         this.y = candidate.y
         this.value = candidate.value
         const side = narrowerSide(candidate.option)
+        this.neighbours.focusOn(this.x, this.y, side * SEPARATE.focus)
         this.descend(candidate.option.domain, side * SEPARATE.firstStep, side * SEPARATE.lastStep)
         this.touch(candidate.option.domain)
         candidate.x = this.x
@@ -101,6 +102,7 @@ export class Mover {
       this.y = best.y
       this.value = best.value
       const side = narrowerSide(best.option)
+      this.neighbours.focusOn(this.x, this.y, side * SEPARATE.focus)
       this.descend(best.option.domain, side * SEPARATE.lastStep * 0.5, side * SEPARATE.finestStep)
       this.touch(best.option.domain)
       best.x = this.x
@@ -124,6 +126,7 @@ export class Mover {
 
   private sampleNear(option: Option, x: number, y: number): void {
     const side = narrowerSide(option) * 0.5
+    this.neighbours.focusOn(x, y, side)
     for (let k = 0; k < SEPARATE.nearSamples; k++)
       this.sample(option, x + side * (2 * this.random() - 1), y + side * (2 * this.random() - 1))
   }
