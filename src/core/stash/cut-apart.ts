@@ -6,10 +6,12 @@ import type { FreePanel } from './cloth-of.ts'
 import { groundOf } from './ground.ts'
 import { offcutsOf, type Remainder } from './offcuts-of.ts'
 import { outlineWithin } from './overlaps.ts'
-import type { LaidPiece, Reservation } from './reservation.ts'
+import { isSameCopy, type LaidPiece, type Reservation } from './reservation.ts'
 
 export interface CutRequest {
   readonly panel: FreePanel
+  /** The reservation whose pieces are cut. */
+  readonly reservation: string
   readonly pieces: readonly LaidPiece[]
   /** All reservations of the garment, that of the pieces among them. */
   readonly reservations: readonly Reservation[]
@@ -29,37 +31,32 @@ export interface CutApart extends Remainder {
 }
 
 /** What becomes of a panel, and of what is reserved on it, when these pieces are cut from it. */
-export function cutApart({ panel, pieces, reservations, sliver }: CutRequest): CutApart {
-  const isCut = (laid: LaidPiece) => pieces.includes(laid)
+export function cutApart({ panel, reservation, pieces, reservations, sliver }: CutRequest): CutApart {
+  const isOn = (laid: LaidPiece) => laid.panel === panel.id
+  const isCut = (one: Reservation, laid: LaidPiece) =>
+    one.id === reservation && isOn(laid) && pieces.some((cut) => isSameCopy(cut, laid))
   const others = reservations.flatMap((one) =>
-    one.pieces.filter((laid) => laid.panel === panel.id && !isCut(laid)),
+    one.pieces.filter((laid) => isOn(laid) && !isCut(one, laid)).map(({ outline }) => outline),
   )
-  const outline = outlineFor(panel, pieces)
   const remainder = offcutsOf({
     outline: panel.outline,
     flaws: panel.flaws,
     pieces: pieces.flatMap((laid) => groundOf(laid.outline, panel.hemmed)),
-    reserved: others.map((laid) => laid.outline),
+    reserved: others,
     sliver,
   })
+  const after = (one: Reservation, ids: readonly string[]): Reservation => {
+    const left = one.pieces.filter((laid) => !isCut(one, laid))
+    const pieces = left.map((laid) =>
+      isOn(laid) ? { ...laid, panel: homeAmong(remainder, ids, laid) } : laid,
+    )
+    return { ...one, pieces }
+  }
   return {
     ...remainder,
-    outline,
+    outline: outlineFor(panel, pieces),
     flaws: panel.flaws,
-    moved: (ids) =>
-      reservations
-        .map((one) => ({
-          ...one,
-          pieces: one.pieces.flatMap((laid) => {
-            if (laid.panel !== panel.id) return [laid]
-            return isCut(laid) ? [] : [{ ...laid, panel: homeAmong(remainder, ids, laid) }]
-          }),
-        }))
-        .filter(
-          (one, i) =>
-            one.pieces.some((laid, k) => laid !== reservations[i]?.pieces[k]) ||
-            one.pieces.length !== reservations[i]?.pieces.length,
-        ),
+    moved: (ids) => reservations.filter((one) => one.pieces.some(isOn)).map((one) => after(one, ids)),
   }
 }
 

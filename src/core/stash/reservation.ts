@@ -31,3 +31,10 @@ export interface Reservation {
   /** As measured when it was accepted; null: not measured. */
   readonly spare: Mm | null
 }
+
+/** One copy of one piece of a project, wherever it lies. */
+export function isSameCopy(a: CopyOfPiece, b: CopyOfPiece): boolean {
+  return a.piece === b.piece && a.copy === b.copy
+}
+
+export type CopyOfPiece = Pick<LaidPiece, 'piece' | 'copy'>

@@ -2,18 +2,23 @@ import type { Mm } from '../../core/base/units.ts'
 import { clothOf, type FreePanel } from '../../core/stash/cloth-of.ts'
 import type { Cut, Offcut } from '../../core/stash/cut.ts'
 import { cutApart } from '../../core/stash/cut-apart.ts'
-import type { LaidPiece, Reservation } from '../../core/stash/reservation.ts'
+import {
+  type CopyOfPiece,
+  isSameCopy,
+  type LaidPiece,
+  type Reservation,
+} from '../../core/stash/reservation.ts'
 import type { Store } from '../open-store.ts'
 import { type RecordWriting, writeRecords } from '../record-writing.ts'
 import { NoLongerThere } from './refusals.ts'
-import { clothRecords, isSameCopy } from './reserve.ts'
+import { clothRecords } from './reserve.ts'
 
 /** What is cut now. */
 export interface CuttingOrder {
   readonly reservation: string
   readonly panel: string
   /** Copies to cut; absent: all that the reservation has on the panel. */
-  readonly pieces?: readonly Pick<LaidPiece, 'piece' | 'copy'>[]
+  readonly pieces?: readonly CopyOfPiece[]
   /** Narrower strips are not kept. */
   readonly sliver: Mm
   /** Makes ids that no other device makes. */
@@ -42,7 +47,13 @@ export function cutPanel(store: Store<unknown>, order: CuttingOrder): Promise<Do
     const panel = await freePanel(writing, garment, order.panel, records)
     const pieces = piecesToCut(reservation, order)
     const { sliver } = order
-    const apart = cutApart({ panel, pieces, reservations: records.reservations, sliver })
+    const apart = cutApart({
+      panel,
+      reservation: reservation.id,
+      pieces,
+      reservations: records.reservations,
+      sliver,
+    })
     const { outline, flaws } = apart
     const ids = apart.offcuts.map(() => order.newId())
     const cut: Cut = {
@@ -82,9 +93,7 @@ async function freePanel(
 
 function piecesToCut(reservation: Reservation, { panel, pieces }: CuttingOrder): readonly LaidPiece[] {
   const there = reservation.pieces.filter((laid) => laid.panel === panel)
-  const wanted = there.filter(
-    (laid) => !pieces || pieces.some(({ piece, copy }) => isSameCopy(laid, { piece, copy })),
-  )
+  const wanted = there.filter((laid) => !pieces || pieces.some((copy) => isSameCopy(laid, copy)))
   if (wanted.length === 0 || (pieces && wanted.length < pieces.length))
     throw new NoLongerThere(`not all of these pieces are reserved on ${panel}`)
   return wanted

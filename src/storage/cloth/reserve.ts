@@ -1,7 +1,7 @@
 import type { Garment } from '../../core/garments/garment.ts'
 import { clothOf } from '../../core/stash/cloth-of.ts'
 import type { Project } from '../../core/stash/project.ts'
-import type { LaidPiece, Reservation } from '../../core/stash/reservation.ts'
+import { isSameCopy, type Reservation } from '../../core/stash/reservation.ts'
 import { reservationFaults } from '../../core/stash/reservation-faults.ts'
 import type { ClothRecords } from '../../core/stash/taken.ts'
 import type { Store } from '../open-store.ts'
@@ -61,11 +61,4 @@ async function takeFromOthers(writing: RecordWriting, { id, project, pieces }: R
     if (left.length === 0) await writing.remove('reservations', other.id)
     else await writing.put('reservations', { ...other, pieces: left })
   }
-}
-
-type Copy = Pick<LaidPiece, 'piece' | 'copy'>
-
-/** One copy of one piece of a project, wherever it lies. */
-export function isSameCopy(a: Copy, b: Copy): boolean {
-  return a.piece === b.piece && a.copy === b.copy
 }

@@ -1,5 +1,5 @@
 import type { Cut } from '../../core/stash/cut.ts'
-import type { LaidPiece, Reservation } from '../../core/stash/reservation.ts'
+import { isSameCopy, type LaidPiece, type Reservation } from '../../core/stash/reservation.ts'
 import type { Store } from '../open-store.ts'
 import { type RecordWriting, writeRecords } from '../record-writing.ts'
 import { CutAgain, NoLongerThere } from './refusals.ts'
@@ -42,8 +42,8 @@ async function reserveAgain(writing: RecordWriting, cut: Cut): Promise<void> {
   const project = await writing.get('projects', cut.project)
   if (!project) return
   const reserved = await writing.ofProject('reservations', cut.project)
-  const isLaid = ({ piece, copy }: LaidPiece) =>
-    reserved.some(({ pieces }) => pieces.some((laid) => laid.piece === piece && laid.copy === copy))
+  const isLaid = (copy: LaidPiece) =>
+    reserved.some(({ pieces }) => pieces.some((laid) => isSameCopy(laid, copy)))
   const pieces = cut.pieces.filter((piece) => !isLaid(piece))
   if (pieces.length === 0) return
   const { reservation: id, garment } = cut

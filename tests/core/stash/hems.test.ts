@@ -43,7 +43,7 @@ describe('a piece that takes a hem over', () => {
   it('leaves no offcut of the hem that goes with it', () => {
     const panel = panelOf('unpicked')
     const reservations = [aReservation('r1', [onHem])]
-    const { offcuts } = cutApart({ panel, pieces: reservations[0]!.pieces, reservations, sliver: 5 })
+    const { offcuts } = cutApart({ panel, reservation: 'r1', pieces: [onHem], reservations, sliver: 5 })
     const left = offcuts.reduce((sum, { outline }) => sum + Math.abs(polygonArea(outline)), 0)
     // Let down, each side is 15 longer; the corners stay away.
     expect(left).toBeCloseTo(330 * 245 - 4 * 15 * 15 - 200 * 115, 0)
@@ -52,7 +52,7 @@ describe('a piece that takes a hem over', () => {
   it('is recorded on the panel with its hems left on, and its offcuts have none', () => {
     const panel = panelOf('cut')
     const reservations = [aReservation('r1', [onHem])]
-    const apart = cutApart({ panel, pieces: reservations[0]!.pieces, reservations, sliver: 5 })
+    const apart = cutApart({ panel, reservation: 'r1', pieces: [onHem], reservations, sliver: 5 })
     expect(Math.abs(polygonArea(apart.outline))).toBeCloseTo(300 * 215)
     const left = apart.offcuts.reduce((sum, { outline }) => sum + Math.abs(polygonArea(outline)), 0)
     expect(left).toBeCloseTo(270 * 185 - 200 * 85, 0)
