@@ -2,6 +2,8 @@ import { vi } from 'vitest'
 
 const READS_AND_WRITES = ['get', 'getAll', 'put', 'delete'] as const
 
+type Request = IDBRequest & { readonly source: IDBObjectStore | IDBIndex }
+
 /** `asked`: the moment the request is made; `answered`: the moment it succeeds, before anything follows from it. */
 export type Moment = 'asked' | 'answered'
 
@@ -12,15 +14,16 @@ export type Moment = 'asked' | 'answered'
 export function dieAtRequest(n: number, moment: Moment): { readonly reached: () => boolean } {
   let requests = 0
   const watch = (prototype: object, name: string) => {
-    const holder = prototype as Record<string, (...args: unknown[]) => IDBRequest>
-    const original = holder[name] as (...args: unknown[]) => IDBRequest
+    const holder = prototype as Record<string, (...args: unknown[]) => Request>
+    const original = holder[name] as (...args: unknown[]) => Request
     vi.spyOn(holder, name).mockImplementation(function (this: unknown, ...args: unknown[]) {
       const request = original.apply(this, args)
       requests += 1
-      const { transaction } = request
-      if (requests === n && moment === 'asked') transaction?.abort()
+      const { source } = request
+      const transaction = source instanceof IDBIndex ? source.objectStore.transaction : source.transaction
+      if (requests === n && moment === 'asked') transaction.abort()
       if (requests === n && moment === 'answered') {
-        request.addEventListener('success', () => transaction?.abort())
+        request.addEventListener('success', () => transaction.abort())
       }
       return request
     })
