@@ -88,7 +88,7 @@ const few = <T>(item: fc.Arbitrary<T>) => fc.array(item, { maxLength: 4 })
 const piece = fc
   .tuple(
     fc.constantFrom('p1', 'p2', 'p3'),
-    fc.constantFrom('front', 'back', 'o1', 'o2', 'o3'),
+    fc.constantFrom('front', 'back', 'o1', 'o2', 'o3', 'o4', 'o5'),
     fc.integer({ min: 0, max: 4 }),
     fc.integer({ min: 0, max: 4 }),
   )
@@ -109,42 +109,43 @@ const reservations = few(
     at: time,
   }),
 ).map((all) => all.map(({ at, ...change }) => kept(testReservation(change), at)))
-const cuts = fc
-  .array(
-    fc.record({
-      id: fc.constantFrom('c1', 'c2', 'c3'),
-      ...parents,
-      panel: fc.constantFrom('front', 'back', 'o1', 'o2'),
-      pieces: fc.array(piece, { maxLength: 1 }),
-      at: time,
-    }),
-    { maxLength: 3 },
-  )
-  .map((all) =>
-    all.map(({ at, ...change }) => kept(testCut({ ...change, offcuts: [`o${change.id.slice(1)}`] }), at)),
-  )
-const offcuts = few(
-  fc.record({ n: fc.constantFrom('1', '2', '3'), garment: parents.garment, kept: fc.boolean(), at: time }),
+/** Facts of a cut that nothing ever changes: two of the same panel, two of offcuts, one of another garment. */
+const CUT_OF: Readonly<Record<string, { readonly garment: string; readonly panel: string }>> = {
+  c1: { garment: 'g1', panel: 'front' },
+  c2: { garment: 'g1', panel: 'front' },
+  c3: { garment: 'g1', panel: 'o1' },
+  c4: { garment: 'g1', panel: 'o2' },
+  c5: { garment: 'g2', panel: 'front' },
+}
+const cutId = fc.constantFrom(...Object.keys(CUT_OF))
+const cuts = few(
+  fc.record({ id: cutId, project: parents.project, pieces: fc.array(piece, { maxLength: 1 }), at: time }),
 ).map((all) =>
-  all.map(({ n, garment, kept: isKept, at }) =>
-    kept(testOffcut({ id: `o${n}`, cut: `c${n}`, garment, kept: isKept }), at),
+  all.map(({ at, ...change }) =>
+    kept(testCut({ ...change, ...CUT_OF[change.id], offcuts: [`o${change.id.slice(1)}`] }), at),
   ),
+)
+const offcuts = few(fc.record({ cut: cutId, kept: fc.boolean(), at: time })).map((all) =>
+  all.map(({ cut, kept: isKept, at }) => {
+    const garment = CUT_OF[cut]?.garment ?? ''
+    return kept(testOffcut({ id: `o${cut.slice(1)}`, cut, garment, kept: isKept }), at)
+  }),
 )
 const removed = few(
   fc.record({
     store: fc.constantFrom('garments' as const, 'projects' as const, 'cuts' as const, 'offcuts' as const),
-    n: fc.constantFrom('1', '2'),
+    n: fc.constantFrom('1', '2', '3', '4', '5'),
     removedAt: time,
   }),
 ).map((all) =>
   all.map(({ store, n, removedAt }) => ({
     store,
-    id: store === 'projects' ? (n === '1' ? 'bag' : 'hat') : `${store[0]}${n}`,
+    id: store === 'projects' ? (n < '3' ? 'bag' : 'hat') : `${store[0]}${n}`,
     removedAt,
   })),
 )
 
-/** Any records, however little sense they make together. */
+/** Any records, however little they fit together: doubled, overlapping, without what they hang on. */
 export const anyContents: fc.Arbitrary<Contents> = fc
   .tuple(garments, projects, reservations, cuts, offcuts, removed)
   .map(([g, p, r, c, o, gone]) =>

@@ -1,8 +1,15 @@
 import { fieldParts } from '../../core/base/field-path.ts'
 import { type Fault, failed, ok, type Result } from '../../core/base/result.ts'
-import { type Contents, RECORD_STORES, type RecordStore, refKey } from '../../core/records/record.ts'
+import {
+  type Contents,
+  type Kept,
+  RECORD_STORES,
+  type RecordStore,
+  refKey,
+} from '../../core/records/record.ts'
 import { readBySchema } from '../faults.ts'
 import { readGarment } from '../model/garment.ts'
+import { readProject } from '../model/project.ts'
 import {
   type Backup,
   FORMAT,
@@ -127,13 +134,22 @@ function senseFaults({ records, removed, unread }: Contents): readonly Fault[] {
     if ((record as { id?: unknown } | null)?.id !== id)
       faults.push(fault(`unread[${k}].record.id`, 'must be the id of its record'))
   }
-  records.garments.forEach(({ value }, k) => {
-    const read = readGarment(value)
-    if (read.ok) return
-    for (const { field, message } of read.faults)
-      faults.push(fault(`records.garments[${k}].value.${field}`, message))
-  })
+  faults.push(...gateFaults('garments', records.garments, readGarment))
+  faults.push(...gateFaults('projects', records.projects, readProject))
   return faults
+}
+
+/** Of the kinds whose gate asks for more than its schema. */
+function gateFaults(
+  store: RecordStore,
+  records: readonly Kept<unknown>[],
+  gate: (raw: unknown) => Result<unknown>,
+): readonly Fault[] {
+  return records.flatMap(({ value }, k) => {
+    const read = gate(value)
+    if (read.ok) return []
+    return read.faults.map(({ field, message }) => fault(`records.${store}[${k}].value.${field}`, message))
+  })
 }
 
 /** Tells of which record the fault is, by its name, and the field within it. */

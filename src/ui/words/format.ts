@@ -63,10 +63,11 @@ function styleOf({ units, inchFraction }: Units, rounding: Rounding): LengthStyl
     : { unit: 'in', denominator: inchFraction, rounding }
 }
 
-/** A size on the device in kB or MB. */
+/** A size on the device in kB, MB or GB. */
 export function writeBytes(bytes: number): string {
-  const [size, unit] = bytes < 1e6 ? [bytes / 1e3, words.parts.kB] : [bytes / 1e6, words.parts.MB]
-  return `${writeNumber(size)} ${unit}`
+  if (bytes < 1e6) return `${writeNumber(bytes / 1e3)} ${words.parts.kB}`
+  if (bytes < 1e9) return `${writeNumber(bytes / 1e6)} ${words.parts.MB}`
+  return `${writeNumber(bytes / 1e9)} ${words.parts.GB}`
 }
 
 /** A day as the browser's language writes it. */

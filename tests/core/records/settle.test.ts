@@ -1,4 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { kindOf } from '../../../src/core/garments/kinds.ts'
+import type { HemmedPanel } from '../../../src/core/garments/opening/keep-hems.ts'
+import { panelsKeepingHems } from '../../../src/core/garments/panels-of.ts'
+import { emptyGarment, startingMeasures } from '../../../src/core/garments/starting.ts'
+import type { Point } from '../../../src/core/geometry/types.ts'
 import { mergeContents } from '../../../src/core/records/merge.ts'
 import type { Contents } from '../../../src/core/records/record.ts'
 import {
@@ -45,6 +50,26 @@ describe('two reservations of the same place', () => {
     const a = contents({ ...ground, reservations: [reserved('r1', 'bag', 0, 0, 5)] })
     const b = contents({ ...ground, reservations: [reserved('r2', 'hat', 100, 0, 6)] })
     expect(merge(a, b).settlements).toEqual([])
+  })
+})
+
+describe('a piece on the fold of a hem', () => {
+  it('has the cloth turned up behind it too', () => {
+    const garment = { ...emptyGarment('t-shirt', 'g1'), measures: startingMeasures(kindOf('t-shirt'), 'M') }
+    const panel = panelsKeepingHems(garment).find(({ hems }) => hems.length > 0) as HemmedPanel
+    const k = panel.hems[0] as number
+    const [from, to] = [panel.outline[k], panel.outline[(k + 1) % panel.outline.length]] as [Point, Point]
+    // The hem of a T-shirt lies level, its panel above it.
+    expect(from[1]).toBeCloseTo(to[1])
+    const above = laid('body', panel.id, rectangle(from[0], from[1], to[0] - from[0], 100))
+    const below = laid('cuff', panel.id, rectangle(from[0] + 20, from[1] - 10, 100, 5))
+    const shirt = { ...ground, garments: [kept(garment, 1)] }
+    const a = contents({ ...shirt, reservations: [kept(testReservation({ pieces: [above] }), 6)] })
+    const b = contents({
+      ...shirt,
+      reservations: [kept(testReservation({ id: 'r2', project: 'hat', pieces: [below] }), 5)],
+    })
+    expect(merge(a, b).settlements).toMatchObject([{ id: 'r2', why: 'place-taken' }])
   })
 })
 

@@ -4,6 +4,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import * as z from 'zod/mini'
 import { NO_CONTENTS } from '../../../src/core/records/record.ts'
+import published from '../../../src/readers/backup/backup.schema.json' with { type: 'json' }
 import type { Backup } from '../../../src/readers/backup/backup.ts'
 import { backupSchema } from '../../../src/readers/backup/backup-schema.ts'
 import { crc32 } from '../../../src/readers/backup/crc32.ts'
@@ -87,11 +88,9 @@ describe('a backup', () => {
     expect(readBackup(await bytesOf(nothing))).toEqual({ ok: true, value: nothing })
   })
 
-  it('has the schema that is published beside the reader', async () => {
-    const schema = z.toJSONSchema(backupSchema, { io: 'input' })
-    await expect(`${JSON.stringify(schema, null, 2)}\n`).toMatchFileSnapshot(
-      '../../../src/readers/backup/backup.schema.json',
-    )
+  it('has the schema that is published beside the reader', () => {
+    const own = JSON.parse(JSON.stringify(z.toJSONSchema(backupSchema, { io: 'input' })))
+    expect(published).toEqual(own)
   })
 })
 

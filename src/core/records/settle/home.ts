@@ -12,7 +12,7 @@ import type { Settling } from './state.ts'
 export function homeOf(settling: Settling, garment: string, piece: LaidPiece): string | null {
   const cuts = settling.kept('cuts').filter((cut) => cut.value.garment === garment)
   const seen = new Set<string>()
-  let panel = whole(settling, piece.panel)
+  let panel = whole(settling, garment, piece.panel)
   // A foreign file may say that an offcut was cut from itself.
   while (!seen.has(panel)) {
     seen.add(panel)
@@ -28,14 +28,14 @@ export function homeOf(settling: Settling, garment: string, piece: LaidPiece): s
 }
 
 /** The panel itself, or the one that a vanished offcut is part of again. */
-function whole(settling: Settling, panel: string): string {
+function whole(settling: Settling, garment: string, panel: string): string {
   const seen = new Set<string>()
   let above = panel
   while (!seen.has(above) && !settling.has({ store: 'offcuts', id: above })) {
     seen.add(above)
     const offcut = settling.known('offcuts', above)
     const cut = offcut && settling.known('cuts', offcut.cut)
-    if (!cut) break
+    if (cut?.garment !== garment) break
     above = cut.panel
   }
   return above

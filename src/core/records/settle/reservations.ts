@@ -1,3 +1,4 @@
+import { groundOf } from '../../stash/ground.ts'
 import { outlinesOverlap } from '../../stash/overlaps.ts'
 import type { LaidPiece, Reservation } from '../../stash/reservation.ts'
 import type { Kept, RecordRef } from '../record.ts'
@@ -57,7 +58,7 @@ function whatIsLeft(
     if (panel === null) return { ...own, what: 'released', why: 'no-cloth' }
     laid.push(panel === piece.panel ? piece : { ...piece, panel })
   }
-  const inTheWay = laid.flatMap((piece) => whoIsAt(taken, garment, piece))[0]
+  const inTheWay = laid.flatMap((piece) => whoIsAt(settling, taken, garment, piece))[0]
   if (inTheWay) return { ...own, what: 'released', why: 'place-taken', by: inTheWay }
   return { pieces: laid }
 }
@@ -71,9 +72,19 @@ function keep(settling: Settling, own: RecordRef, before: Reservation, pieces: r
   if (fewer > 0 || moved) settling.changeReservation(own.id, { ...before, pieces })
 }
 
-function whoIsAt({ places }: Taken, garment: string, piece: LaidPiece): readonly RecordRef[] {
+function whoIsAt(
+  settling: Settling,
+  { places }: Taken,
+  garment: string,
+  piece: LaidPiece,
+): readonly RecordRef[] {
   const there = places.get(placeKey(garment, piece.panel)) ?? []
-  return there.filter((other) => outlinesOverlap(other.piece.outline, piece.outline)).map(({ by }) => by)
+  if (there.length === 0) return []
+  const hemmed = settling.hemmed(garment, piece.panel)
+  const ground = groundOf(piece.outline, hemmed)
+  const isInTheWay = (other: LaidPiece) =>
+    groundOf(other.outline, hemmed).some((part) => ground.some((own) => outlinesOverlap(part, own)))
+  return there.filter((other) => isInTheWay(other.piece)).map(({ by }) => by)
 }
 
 function placeKey(garment: string, panel: string): string {

@@ -1,3 +1,6 @@
+import type { Garment } from '../../garments/garment.ts'
+import type { HemmedPanel } from '../../garments/opening/keep-hems.ts'
+import { panelsKeepingHems } from '../../garments/panels-of.ts'
 import type { Cut, Offcut } from '../../stash/cut.ts'
 import type { Reservation } from '../../stash/reservation.ts'
 import type { Entries, Entry } from '../entries.ts'
@@ -34,6 +37,7 @@ export class Settling {
   readonly entries: Map<string, Entry>
   readonly graves: Graves
   readonly settlements: Settlement[] = []
+  readonly #hemmed = new Map<string, readonly HemmedPanel[]>()
   /** What was removed while settling. */
   readonly #gone = new Map<string, Entry>()
 
@@ -66,6 +70,15 @@ export class Settling {
     if (entry?.state === 'kept') return entry.kept.value
     const last = this.#gone.get(key) ?? this.graves.get(key)?.last
     return last?.state === 'kept' ? last.kept.value : null
+  }
+
+  /** The panel of a garment with its hems left on, for what pieces on its folds take of the cloth behind; null: it has none. */
+  hemmed(garment: string, panel: string): HemmedPanel | null {
+    const entry = this.entries.get(refKey({ store: 'garments', id: garment }))
+    if (entry?.state !== 'kept') return null
+    const panels = this.#hemmed.get(garment) ?? panelsKeepingHems(entry.kept.value as Garment)
+    this.#hemmed.set(garment, panels)
+    return panels.find(({ id, hems }) => id === panel && hems.length > 0) ?? null
   }
 
   /** Brings a removed record back for another, unless whoever removed it had that other one before them. */

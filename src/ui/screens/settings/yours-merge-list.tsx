@@ -9,8 +9,8 @@ export function MergeList({ merge, file }: { merge: MergePreview; file: Contents
   const { differences, conflicts, settlements } = merge
   if (differences.length + conflicts.length + settlements.length === 0) return <p>{yours.mergeNothing}</p>
   return (
-    <div class="stack">
-      <h4>{yours.mergeTitle}</h4>
+    <div>
+      <h4 class="merge-title">{yours.mergeTitle}</h4>
       {(['comes', 'changes', 'goes'] as const).map((what) => (
         <Named key={what} title={yours[what]} lines={differenceWords(differences, what, from)} />
       ))}

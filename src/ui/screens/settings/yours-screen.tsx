@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks'
 import { useParams } from 'wouter-preact'
+import '../../parts/field.css'
 import { Screen } from '../../parts/screen.tsx'
 import { backupFacts, backupIsDue } from '../../state/backup-due.ts'
 import { storageFacts } from '../../state/storage-facts.ts'

@@ -11,6 +11,7 @@ export const parts = {
   percent: '%',
   kB: 'kB',
   MB: 'MB',
+  GB: 'GB',
   lengthWrong: (example: string) => `Not a length. Type it like ${example}.`,
   lengthRange: (least: string, most: string) => `Most lie between ${least} and ${most}. Worth a second look.`,
   lengthLess: (limit: string, other: string) => `Must be less than “${other}”, which is ${limit}.`,
