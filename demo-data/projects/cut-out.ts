@@ -22,7 +22,13 @@ export function cutOut(
   if (!panel) throw new Error(`${project.name}: ${piece} is reserved nowhere`)
   const pieces = reserved.filter((laid) => laid.panel === panel.id)
   const beside = records.reservations.filter((one) => one.garment === garment)
-  const apart = cutApart({ panel, pieces, reservations: beside, sliver: SLIVER_WIDTH })
+  const apart = cutApart({
+    panel,
+    reservation: reservation.id,
+    pieces,
+    reservations: beside,
+    sliver: SLIVER_WIDTH,
+  })
   const ids = apart.offcuts.map((_, i) => `${project.id}-offcut-${i + 1}`)
   const cut: Cut = {
     id: `${project.id}-cut`,
