@@ -18,44 +18,89 @@ const GUARD: Mm = 1e-7
  * polygon inside it.
  */
 export function clashSet(fixed: Polygon, moving: Polygon, clearance: Mm): ClashSet {
-  const mirrored = moving.map(([x, y]): Point => [-x, -y])
-  const disc = clearance > 0 ? discInside(clearance) : [ORIGIN]
-  const summands = [fixed, mirrored, disc]
-  const normals = summands.flatMap(normalsOf)
-  const sides = new Float64Array(3 * normals.length)
-  normals.forEach(([nx, ny], k) => {
-    sides[3 * k] = nx
-    sides[3 * k + 1] = ny
-    sides[3 * k + 2] = summands.reduce((sum, part) => sum + support(part, nx, ny), 0)
-  })
-  const reach = (nx: number, ny: number) => summands.reduce((sum, part) => sum + support(part, nx, ny), 0)
-  return { sides, box: { minX: -reach(-1, 0), minY: -reach(0, -1), maxX: reach(1, 0), maxY: reach(0, 1) } }
+  const [a, b] = [partOf(fixed), partOf(moving)]
+  const disc = clearance > 0 ? DISC_NORMALS : NONE
+  // What the disc's polygon reaches at least in any direction.
+  const grown = clearance * Math.cos(Math.PI / DISC_CORNERS)
+  const sides = new Float64Array(a.sides.length + b.sides.length + disc.length)
+  let at = 0
+  const add = (nx: number, ny: number, c: number) => {
+    sides[at++] = nx
+    sides[at++] = ny
+    sides[at++] = c + grown
+  }
+  for (let k = 0; k < a.sides.length; k += 3) {
+    const [nx, ny] = [a.sides[k] as number, a.sides[k + 1] as number]
+    add(nx, ny, (a.sides[k + 2] as number) + support(b.xy, -nx, -ny))
+  }
+  for (let k = 0; k < b.sides.length; k += 3) {
+    const [nx, ny] = [b.sides[k] as number, b.sides[k + 1] as number]
+    add(-nx, -ny, (b.sides[k + 2] as number) + support(a.xy, -nx, -ny))
+  }
+  for (let k = 0; k < disc.length; k += 3) {
+    const [nx, ny] = [disc[k] as number, disc[k + 1] as number]
+    add(nx, ny, support(a.xy, nx, ny) + support(b.xy, -nx, -ny))
+  }
+  const box = {
+    minX: a.box.minX - b.box.maxX - clearance,
+    minY: a.box.minY - b.box.maxY - clearance,
+    maxX: a.box.maxX - b.box.minX + clearance,
+    maxY: a.box.maxY - b.box.minY + clearance,
+  }
+  return { sides, box }
 }
 
-const ORIGIN: Point = [0, 0]
+/** A convex polygon, or a point, with its own half-planes as in `ClashSet`. */
+interface Part extends ClashSet {
+  readonly xy: Float64Array
+}
+
+const parts = new WeakMap<Polygon, Part>()
+
+/** Worked out once for each polygon: it takes part in many clash sets. */
+function partOf(polygon: Polygon): Part {
+  const known = parts.get(polygon)
+  if (known) return known
+  const xy = new Float64Array(polygon.flat())
+  const normals = normalsOf(polygon)
+  const sides = new Float64Array(normals.flatMap(([nx, ny]) => [nx, ny, support(xy, nx, ny)]))
+  const box = {
+    minX: -support(xy, -1, 0),
+    minY: -support(xy, 0, -1),
+    maxX: support(xy, 1, 0),
+    maxY: support(xy, 0, 1),
+  }
+  const part = { xy, sides, box }
+  parts.set(polygon, part)
+  return part
+}
 
 /** Sides of the polygon that stands for the disc of a clearance: it loses 0.05 % of it. */
 const DISC_CORNERS = 96
-
-function discInside(radius: Mm): Polygon {
-  return Array.from({ length: DISC_CORNERS }, (_, k): Point => {
+const NONE = new Float64Array(0)
+const DISC_NORMALS = new Float64Array(
+  Array.from({ length: DISC_CORNERS }, (_, k) => {
     const angle = (2 * Math.PI * k) / DISC_CORNERS
-    return [radius * Math.cos(angle), radius * Math.sin(angle)]
-  })
-}
+    return [Math.cos(angle), Math.sin(angle), 0]
+  }).flat(),
+)
 
-function normalsOf(part: Polygon): readonly Point[] {
-  if (part.length < 3) return []
-  return part.flatMap(([ax, ay], i): Point[] => {
-    const [bx, by] = part[(i + 1) % part.length] as Point
+function normalsOf(polygon: Polygon): readonly Point[] {
+  if (polygon.length < 3) return []
+  return polygon.flatMap(([ax, ay], i): Point[] => {
+    const [bx, by] = polygon[(i + 1) % polygon.length] as Point
     const length = Math.hypot(bx - ax, by - ay)
     return length > 0 ? [[(by - ay) / length, (ax - bx) / length]] : []
   })
 }
 
-function support(part: Polygon, nx: number, ny: number): number {
+/** How far the points reach in a direction. */
+function support(xy: Float64Array, nx: number, ny: number): number {
   let most = Number.NEGATIVE_INFINITY
-  for (const [x, y] of part) most = Math.max(most, nx * x + ny * y)
+  for (let k = 0; k < xy.length; k += 2) {
+    const reach = nx * (xy[k] as number) + ny * (xy[k + 1] as number)
+    if (reach > most) most = reach
+  }
   return most
 }
 

@@ -15,28 +15,39 @@ export function coverOf(polygon: Polygon): readonly Polygon[] {
   return partsAndKites(ring, triangulate(ring))
 }
 
+/** What lies outside a polygon: rectangles on its hull's far sides, and the parts of its pockets. */
+export interface Outside {
+  readonly beyond: readonly Polygon[]
+  readonly pockets: readonly Polygon[]
+}
+
 /** The same for all that lies outside the polygon, up to `reach` from its convex hull. */
-export function coverOfOutside(polygon: Polygon, reach: Mm): readonly Polygon[] {
+export function coverOfOutside(polygon: Polygon, reach: Mm): Outside {
   const ring = withoutStraightCorners(counterClockwise(polygon))
   const hull = hullIndices(ring)
-  return hull.flatMap((a, k) => {
-    const b = hull[(k + 1) % hull.length] as number
-    const [from, to] = [ring[a] as Point, ring[b] as Point]
-    const beyond = halfPlane(from, to, reach)
-    const count = (b - a + ring.length) % ring.length
-    if (count === 1) return [beyond]
-    const pocket = Array.from(
-      { length: count + 1 },
-      (_, i) => ring[(b - i + ring.length) % ring.length] as Point,
-    )
-    const triangles = triangulate(pocket)
-    const atLid = triangles.find((corners) => corners.includes(0) && corners.includes(count))
-    const apex = atLid?.find((i) => i !== 0 && i !== count)
-    const [ux, uy] = [to[0] - from[0], to[1] - from[1]]
-    const outer: Point = [(from[0] + to[0]) / 2 + uy / 2, (from[1] + to[1]) / 2 - ux / 2]
-    const lid = apex === undefined ? [] : kite(from, to, outer, pocket[apex] as Point)
-    return [beyond, ...partsAndKites(pocket, triangles), ...lid]
-  })
+  const ends = hull.map((a, k) => [a, hull[(k + 1) % hull.length] as number] as const)
+  return {
+    beyond: ends.map(([a, b]) => halfPlane(ring[a] as Point, ring[b] as Point, reach)),
+    pockets: ends.flatMap(([a, b]) => pocketParts(ring, a, b)),
+  }
+}
+
+/** Parts of the pocket between two neighbours of the hull, and a kite over the hull's edge that closes it. */
+function pocketParts(ring: Polygon, a: number, b: number): readonly Polygon[] {
+  const [from, to] = [ring[a] as Point, ring[b] as Point]
+  const count = (b - a + ring.length) % ring.length
+  if (count === 1) return []
+  const pocket = Array.from(
+    { length: count + 1 },
+    (_, i) => ring[(b - i + ring.length) % ring.length] as Point,
+  )
+  const triangles = triangulate(pocket)
+  const atLid = triangles.find((corners) => corners.includes(0) && corners.includes(count))
+  const apex = atLid?.find((i) => i !== 0 && i !== count)
+  const [ux, uy] = [to[0] - from[0], to[1] - from[1]]
+  const outer: Point = [(from[0] + to[0]) / 2 + uy / 2, (from[1] + to[1]) / 2 - ux / 2]
+  const lid = apex === undefined ? [] : kite(from, to, outer, pocket[apex] as Point)
+  return [...partsAndKites(pocket, triangles), ...lid]
 }
 
 /** A rectangle on the right of the line from a to b that stands for all there is on that side. */

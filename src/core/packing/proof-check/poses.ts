@@ -2,7 +2,7 @@ import type { Deg, Mm } from '../../base/units.ts'
 import type { Box, Point, Polygon, Way } from '../../geometry/types.ts'
 import type { Item, Region, Seat, Showing } from '../problem.ts'
 import { type ClashSet, clashSet, shrunkPart } from './clash-set.ts'
-import { counterClockwise, coverOf, coverOfOutside, rightOfLine } from './convex-cover.ts'
+import { counterClockwise, coverOf, coverOfOutside, type Outside, rightOfLine } from './convex-cover.ts'
 import type { Work } from './paving.ts'
 
 /** An item held in any turn of a range, to be moved about in one region. Its position is that of its pivot. */
@@ -23,7 +23,7 @@ export interface Pose {
 export class Poses {
   private readonly pivot: Point
   private readonly cover: readonly Polygon[]
-  private readonly outsides = new Map<number, readonly Polygon[]>()
+  private readonly outsides = new Map<number, Outside>()
 
   constructor(
     private readonly item: Item,
@@ -66,18 +66,20 @@ export class Poses {
     const parts = this.cover.flatMap((part) => shrunkByTilt(held(part, way), way.tilt))
     const region = this.regions[r] as Region
     const taboo = [...region.forbidden, ...(this.item.sits === undefined ? (region.keptClear ?? []) : [])]
-    const obstacles = [...this.outsideOf(r), ...taboo.flatMap(coverOf)]
+    const { beyond, pockets } = this.outsideOf(r)
+    const obstacles = [...pockets, ...taboo.flatMap(coverOf)]
+    this.work.spend(SET_WORK * (beyond.length + obstacles.length * parts.length))
     const ruledOut = [
+      ...beyond.flatMap((side) => foremost(parts, side).map((part) => clashSet(side, part, 0))),
       ...obstacles.flatMap((obstacle) => parts.map((part) => clashSet(obstacle, part, 0))),
       ...(seat ? this.offSeat(way, this.item.sits as number, seat) : []),
       ...(this.item.shows ? this.notShowing(way, this.item.shows) : []),
     ]
-    this.work.spend(10 * ruledOut.length)
     // The pivot is the middle of the item's bounds, so it lies within the bounds of any region that holds the item.
     return { region: r, way, parts, box: boundsOf(region.outline), ruledOut, ...(seat ? { seat } : {}) }
   }
 
-  private outsideOf(r: number): readonly Polygon[] {
+  private outsideOf(r: number): Outside {
     let outside = this.outsides.get(r)
     if (!outside) {
       const { outline } = this.regions[r] as Region
@@ -135,9 +137,23 @@ export class Poses {
       this.aboutPivot(this.item.outline),
       2 * (diagonal(spot) + diagonal(this.item.outline)),
     )
-    const outer = outside.flatMap((part) => shrunkByTilt(held(part, way), way.tilt))
+    const outer = [...outside.beyond, ...outside.pockets].flatMap((part) =>
+      shrunkByTilt(held(part, way), way.tilt),
+    )
     return [...far, ...coverOf(spot).flatMap((part) => outer.map((out) => clashSet(part, out, 0)))]
   }
+}
+
+/** What making a clash set costs, in sets compared. */
+const SET_WORK = 30
+
+/** The part that reaches farthest towards a rectangle that stands for a half-plane: the others clash with it later. */
+function foremost(parts: readonly Polygon[], side: Polygon): readonly Polygon[] {
+  const [, near, far] = side as readonly [Point, Point, Point]
+  const reach = (part: Polygon) =>
+    Math.max(...part.map(([x, y]) => x * (far[0] - near[0]) + y * (far[1] - near[1])))
+  const reaches = parts.map(reach)
+  return parts.length === 0 ? [] : [parts[reaches.indexOf(Math.max(...reaches))] as Polygon]
 }
 
 /** By so much a lay may be off its seat and its spot. */
