@@ -90,9 +90,10 @@ export async function reserveLay({
 }: AcceptedLay): Promise<Reservation | null> {
   const { reservationFrom } = await import('../../core/planning/reservation-from.ts')
   const laid = reservationFrom(answer, { ...of, id: replaces ?? newId() }, question)
-  const asked = new Set(
-    [...answer.problem.pieces, ...laid.pieces.map(({ piece }) => ({ id: piece }))].map(({ id }) => id),
-  )
+  const asked = new Set([
+    ...answer.problem.pieces.map(({ id }) => id),
+    ...laid.pieces.map(({ piece }) => piece),
+  ])
   const before = clothRecords.value.reservations.find(({ id }) => id === replaces)
   const stay = before?.pieces.filter(({ piece }) => !asked.has(piece)) ?? []
   return reserve({ ...rest, reservation: { ...laid, pieces: [...stay, ...laid.pieces] } })
