@@ -228,7 +228,7 @@ function shiftsWithin(cells: readonly Cell[], p: number, free: ReadonlySet<strin
   return places
 }
 
-/** True if all needed copies have a place, by trying everything. */
+/** True if all needed copies have a place, by trying everything: equal copies, which can change places, in one order only. */
 export function latticeFits(problem: ProblemFile): boolean {
   const copies = problem.pieces
     .filter(({ optional }) => !optional)
@@ -238,18 +238,23 @@ export function latticeFits(problem: ProblemFile): boolean {
       return sides.map((side) => bySide.get(side.join()) as string[][])
     })
     .sort((a, b) => a.length - b.length)
+  if (copies.some((places) => places.length === 0)) return false
+  const squares = new Set(copies.flat(2))
+  if (copies.reduce((sum, places) => sum + (places[0] as string[]).length, 0) > squares.size) return false
   const used = new Set<string>()
-  const place = (k: number): boolean => {
+  const place = (k: number, from: number): boolean => {
     if (k === copies.length) return true
-    return (copies[k] as string[][]).some((keys) => {
-      if (keys.some((key) => used.has(key))) return false
+    const places = copies[k] as string[][]
+    for (let at = from; at < places.length; at++) {
+      const keys = places[at] as string[]
+      if (keys.some((key) => used.has(key))) continue
       for (const key of keys) used.add(key)
-      if (place(k + 1)) return true
+      if (place(k + 1, copies[k + 1] === places ? at + 1 : 0)) return true
       for (const key of keys) used.delete(key)
-      return false
-    })
+    }
+    return false
   }
-  return place(0)
+  return place(0, 0)
 }
 
 /** For each copy, whether it may lie turned over on cloth with one face. */
