@@ -12,11 +12,19 @@ const box = (width: number, height: number): Polygon => [
   [0, height],
 ]
 
+type Edges = NonNullable<ReturnType<typeof tapeEdges>>
+
+function edgesOf(outline: Polygon): Edges {
+  const edges = tapeEdges(outline)
+  if (!edges) throw new Error('this outline has edges to measure from')
+  return edges
+}
+
 describe('the edges to measure from', () => {
   it('of a rectangle are its bottom and a side', () => {
-    const [level, upright] = tapeEdges(box(600, 700)) ?? []
-    expect(level && fromEdge(level, [50, 80])).toBeCloseTo(80)
-    expect(upright && [50, 550]).toContain(Math.round(fromEdge(upright, [50, 80])))
+    const [level, upright] = edgesOf(box(600, 700))
+    expect(fromEdge(level, [50, 80])).toBeCloseTo(80)
+    expect([50, 550]).toContain(Math.round(fromEdge(upright, [50, 80])))
   })
 
   it('run through the corners of a nearly straight edge', () => {
@@ -27,8 +35,8 @@ describe('the edges to measure from', () => {
       [400, 500],
       [0, 500],
     ]
-    const [level] = tapeEdges(hem) ?? []
-    expect(level && Math.abs(level.to[0] - level.from[0])).toBe(400)
+    const [level] = edgesOf(hem)
+    expect(Math.abs(level.to[0] - level.from[0])).toBe(400)
   })
 
   it('have all the cloth before them where the panel has such edges', () => {
@@ -41,9 +49,7 @@ describe('the edges to measure from', () => {
       [200, 600],
       [0, 600],
     ]
-    const edges = tapeEdges(corner)
-    expect(edges).not.toBeNull()
-    for (const edge of edges ?? [])
+    for (const edge of edgesOf(corner))
       expect(Math.min(...corner.map((point) => fromEdge(edge, point)))).toBeGreaterThan(-1)
   })
 
@@ -57,8 +63,7 @@ describe('the edges to measure from', () => {
 })
 
 describe('the two points of a piece', () => {
-  const edges = tapeEdges(box(600, 700))
-  if (!edges) throw new Error('a rectangle has edges')
+  const edges = edgesOf(box(600, 700))
 
   it('are its corners farthest apart', () => {
     const [first, second] = tapePoints(polygonMoved(box(100, 300), 40, 60), edges)
@@ -86,7 +91,7 @@ describe('the two points of a piece', () => {
 })
 
 /** Where the two lines meet that run beside the edges at these distances. */
-function meeting(edges: NonNullable<ReturnType<typeof tapeEdges>>, distances: readonly number[]): Point {
+function meeting(edges: Edges, distances: readonly number[]): Point {
   // n · p = n · from + distance, for the inward unit normal n of each edge.
   const rows = edges.map(({ from, to }, k) => {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1])
