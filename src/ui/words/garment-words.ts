@@ -8,7 +8,7 @@ const texts = words.stash
 
 /** What a garment is called; null: it is no longer in the stash. */
 export function garmentTitle(garment: Garment | null): string {
-  if (!garment) return words.projects.garmentGone
+  if (!garment) return words.stash.garmentGone
   return garment.name.trim() || words.garments.kinds[garment.kind]
 }
 

@@ -4,11 +4,11 @@ import { type MeasuredKind, TELLING_MEASURES } from '../../core/garments/index.t
 import type { Pattern } from '../../core/patterns/index.ts'
 import type { TwoMeasures } from '../../core/planning/shopping-brief/brief.ts'
 import type { Choice, Figures } from '../state/look-for-list.ts'
+import { lookForWords } from './en/look-for.ts'
 import { type Units, writePercent, writeWithUnit } from './format.ts'
 import { roleName } from './pattern-words.ts'
-import { words } from './words.ts'
 
-const texts = words.lookFor
+const texts = lookForWords
 
 /** What is told of one kind of garment: the figures, and what stands under them. */
 export interface FiguresWords {

@@ -1,9 +1,10 @@
 import type { Mm } from '../../core/base/units.ts'
 import { isByLength, type Notion, type NotionKind, type ToBuy } from '../../core/notions/index.ts'
+import { notionWords } from './en/notions.ts'
 import { type Units, writeList, writeNumber, writeSmall, writeWithUnit } from './format.ts'
 import { words } from './words.ts'
 
-const texts = words.notions
+const texts = notionWords
 
 /** What a notion is called while it has no name. */
 export function notionName({ name, kind }: Pick<Notion, 'name' | 'kind'>): string {

@@ -2,8 +2,8 @@ import { type CopyProgress, projectProgress, projectStage } from '../../core/sta
 import type { Project } from '../../core/stash/project.ts'
 import type { ReservationFault } from '../../core/stash/reservation-faults.ts'
 import type { ClothRecords } from '../../core/stash/taken.ts'
+import { projectWords } from './en/projects.ts'
 import { writeList, writeNumber } from './format.ts'
-import { words } from './words.ts'
 
 /** How far a project is, in a few words. */
 export function stageWords(project: Project, records: ClothRecords): string {
@@ -13,11 +13,11 @@ export function stageWords(project: Project, records: ClothRecords): string {
   const at = (state: CopyProgress['state']) => needed.filter((copy) => copy.state === state).length
   switch (stage) {
     case 'partly':
-      return words.projects.state.partly(writeNumber(at('reserved')), of)
+      return projectWords.state.partly(writeNumber(at('reserved')), of)
     case 'cutting':
-      return words.projects.state.cutting(writeNumber(at('cut')), of)
+      return projectWords.state.cutting(writeNumber(at('cut')), of)
     default:
-      return words.projects.state[stage]
+      return projectWords.state[stage]
   }
 }
 
@@ -30,13 +30,13 @@ export function faultWords(
   const name = pattern.pieces.find(({ id }) => id === fault.piece)?.name ?? fault.piece
   switch (fault.kind) {
     case 'panel-gone':
-      return words.projects.broken.panelGone(name)
+      return projectWords.broken.panelGone(name)
     case 'outside':
-      return words.projects.broken.outside(name)
+      return projectWords.broken.outside(name)
     case 'flaw':
-      return words.projects.broken.flaw(name)
+      return projectWords.broken.flaw(name)
     case 'taken':
-      return words.projects.broken.overlap(name, projectName(fault.by.project))
+      return projectWords.broken.overlap(name, projectName(fault.by.project))
   }
 }
 
@@ -45,12 +45,10 @@ export function copiesInWords(copies: readonly CopyProgress[]): string {
   const counts = new Map<string, number>()
   for (const { piece } of copies) counts.set(piece.name, (counts.get(piece.name) ?? 0) + 1)
   return writeList(
-    [...counts].map(([name, count]) =>
-      count === 1 ? name : words.projects.several(name, writeNumber(count)),
-    ),
+    [...counts].map(([name, count]) => (count === 1 ? name : projectWords.several(name, writeNumber(count)))),
   )
 }
 
 export function roleName(role: string): string {
-  return words.projects.roles[role] ?? role
+  return projectWords.roles[role] ?? role
 }

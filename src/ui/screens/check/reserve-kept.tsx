@@ -7,7 +7,7 @@ import { newProject } from '../../state/begin-project.ts'
 import { openCloth, reserveLay } from '../../state/cloth-state.ts'
 import { keptLay } from '../../state/keep.ts'
 import { openProjects, projects } from '../../state/projects-state.ts'
-import { words } from '../../words/words.ts'
+import { projectWords } from '../../words/en/projects.ts'
 
 /** Reserves the garment just kept for what it was checked for: for a project of that, or a new one. */
 export function ReserveKept({ garment }: { garment: Garment }) {
@@ -33,15 +33,15 @@ export function ReserveKept({ garment }: { garment: Garment }) {
   }
   return (
     <section class="stack" aria-labelledby="reserve-kept">
-      <h2 id="reserve-kept">{words.projects.reserveKept}</h2>
-      <p class="field-hint">{words.projects.reserveKeptHint(words.projects.making(pattern.name, size))}</p>
+      <h2 id="reserve-kept">{projectWords.reserveKept}</h2>
+      <p class="field-hint">{projectWords.reserveKeptHint(projectWords.making(pattern.name, size))}</p>
       {making.map((project) => (
         <Button key={project.id} icon="projects" onPress={() => void reserve(project)}>
-          {words.projects.reserveFor(project.name)}
+          {projectWords.reserveFor(project.name)}
         </Button>
       ))}
       <Button icon="plus" onPress={() => void reserve(newProject(pattern, version, size))}>
-        {words.projects.reserveNew}
+        {projectWords.reserveNew}
       </Button>
     </section>
   )

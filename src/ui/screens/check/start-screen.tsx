@@ -31,7 +31,7 @@ export function StartScreen() {
         <KindPictures onPick={begin} />
       </section>
       <ButtonLink icon="list" to="/look-for">
-        {words.lookFor.title}
+        {words.shell.lookFor}
       </ButtonLink>
       <ButtonLink look="quiet" to="/open-check">
         {words.sharing.open}

@@ -10,6 +10,7 @@ import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
 import { openCutTicks } from '../../state/cut-ticks.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
+import { cutSheetWords } from '../../words/en/cut-sheet.ts'
 import { words } from '../../words/words.ts'
 import './cut-sheet.css'
 import { SheetSection } from './sheet-section.tsx'
@@ -29,13 +30,13 @@ export function CutSheetScreen() {
   const sheets = project ? sheetsOf(project) : []
   return (
     <Screen
-      title={words.cutSheet.title}
+      title={cutSheetWords.title}
       back={`/projects/${id}`}
       foot={
         sheets.length > 0 && (
           <div class="foot-row">
             <Button look="main" icon="print" wide onPress={() => print()}>
-              {words.cutSheet.print}
+              {cutSheetWords.print}
             </Button>
           </div>
         )
@@ -43,8 +44,8 @@ export function CutSheetScreen() {
     >
       {project && (
         <p class="sheet-of">
-          {words.cutSheet.of(project.name, project.size)}
-          {sheets.length > 0 && <span class="card-text">{words.cutSheet.how}</span>}
+          {cutSheetWords.of(project.name, project.size)}
+          {sheets.length > 0 && <span class="card-text">{cutSheetWords.how}</span>}
         </p>
       )}
       {sheets.length === 0 && <Nothing id={id} />}
@@ -62,9 +63,9 @@ export function CutSheetScreen() {
 function Nothing({ id }: { id: string }) {
   return (
     <>
-      <p>{words.cutSheet.nothing}</p>
+      <p>{cutSheetWords.nothing}</p>
       <ButtonLink look="main" to={`/projects/${id}`}>
-        {words.cutSheet.toProject}
+        {cutSheetWords.toProject}
       </ButtonLink>
     </>
   )

@@ -4,8 +4,8 @@ import type { LaidPiece } from '../../../core/stash/reservation.ts'
 import { EDGE_LETTERS, POINT_LETTERS } from '../../drawing/sheet-drawing.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { settings } from '../../state/settings-state.ts'
+import { cutSheetWords } from '../../words/en/cut-sheet.ts'
 import { writeList, writeNumber, writeWithUnit } from '../../words/format.ts'
-import { words } from '../../words/words.ts'
 
 interface PieceLinesProps {
   readonly project: Project
@@ -24,8 +24,8 @@ export function PieceLines({ project, sheet, isTicked, onTick }: PieceLinesProps
         return (
           <li key={`${laid.piece}#${laid.copy}`}>
             <Tick
-              label={words.cutSheet.tick(number, copyName(project, laid))}
-              hint={laid.mirrored ? words.cutSheet.turnedOver : words.cutSheet.asDrawn}
+              label={cutSheetWords.tick(number, copyName(project, laid))}
+              hint={laid.mirrored ? cutSheetWords.turnedOver : cutSheetWords.asDrawn}
               checked={isTicked(laid)}
               onChange={(on) => onTick(laid, on)}
             />
@@ -41,13 +41,13 @@ export function PieceLines({ project, sheet, isTicked, onTick }: PieceLinesProps
 function Distances({ piece, name }: { piece: SheetPiece; name: string }) {
   return (
     <table class="distances">
-      <caption class="unseen">{words.cutSheet.caption(name)}</caption>
+      <caption class="unseen">{cutSheetWords.caption(name)}</caption>
       <thead>
         <tr>
-          <th scope="col">{words.cutSheet.point}</th>
+          <th scope="col">{cutSheetWords.point}</th>
           {EDGE_LETTERS.map((letter) => (
             <th key={letter} scope="col">
-              {words.cutSheet.fromEdge(letter)}
+              {cutSheetWords.fromEdge(letter)}
             </th>
           ))}
         </tr>
@@ -70,14 +70,14 @@ function Marks({ piece: { marks } }: { piece: SheetPiece }) {
   const said = new Set(
     marks.map(({ kind, depth }) => {
       if (kind === 'hem' || kind === 'casing')
-        return words.cutSheet.mark[kind](writeWithUnit(depth, settings.value))
-      return words.cutSheet.mark[kind]
+        return cutSheetWords.mark[kind](writeWithUnit(depth, settings.value))
+      return cutSheetWords.mark[kind]
     }),
   )
   if (said.size === 0) return null
   return (
     <p class="piece-marks">
-      {words.cutSheet.marks}: {writeList([...said])}.
+      {cutSheetWords.marks}: {writeList([...said])}.
     </p>
   )
 }
@@ -86,6 +86,6 @@ function copyName({ pattern }: Project, { piece, copy }: LaidPiece): string {
   const known = pattern.pieces.find(({ id }) => id === piece)
   if (!known) return piece
   return known.copies > 1
-    ? words.cutSheet.copy(known.name, writeNumber(copy), writeNumber(known.copies))
+    ? cutSheetWords.copy(known.name, writeNumber(copy), writeNumber(known.copies))
     : known.name
 }

@@ -11,9 +11,9 @@ import { cutNow } from '../../state/cloth-state.ts'
 import { isTicked, tick } from '../../state/cut-ticks.ts'
 import { garmentById } from '../../state/stash-state.ts'
 import { panelTitle } from '../../words/cloth-words.ts'
+import { cutSheetWords } from '../../words/en/cut-sheet.ts'
 import { writeNumber } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
-import { words } from '../../words/words.ts'
 import { PieceLines } from './piece-lines.tsx'
 
 interface SheetSectionProps {
@@ -34,12 +34,12 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
   const surface = garment?.cloth.surface === 'one-way' ? garment.cloth.pile : null
   const done = async () => {
     const order = { reservation: reservation.id, panel: panel.id, pieces: ticked }
-    if (await cutNow(order, words.cutSheet.cut(name)))
+    if (await cutNow(order, cutSheetWords.cut(name)))
       for (const piece of ticked) tick(reservation.id, piece, false)
   }
   return (
     <section class="cut-sheet stack" aria-labelledby={titleId}>
-      <h2 id={titleId}>{words.cutSheet.panel(name, garmentTitle(garment))}</h2>
+      <h2 id={titleId}>{cutSheetWords.panel(name, garmentTitle(garment))}</h2>
       <Drawings
         sheet={sheet}
         panel={panel}
@@ -47,9 +47,9 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
         isCut={({ laid }) => isTicked(reservation.id, laid)}
       />
       <p class="field-hint">
-        {words.cutSheet.grain} {surface && words.cutSheet.pile[surface]}{' '}
-        {others.length > 0 && words.cutSheet.others} {!sheet.edges && words.cutSheet.howNoEdges}{' '}
-        {words.cutSheet.order}
+        {cutSheetWords.grain} {surface && cutSheetWords.pile[surface]}{' '}
+        {others.length > 0 && cutSheetWords.others} {!sheet.edges && cutSheetWords.howNoEdges}{' '}
+        {cutSheetWords.order}
       </p>
       <PieceLines
         project={project}
@@ -60,9 +60,9 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
       {ticked.length > 0 && (
         <div class="unprinted stack">
           <Button look="main" icon="cut" wide onPress={() => void done()}>
-            {words.cutSheet.done(ticked.length)}
+            {cutSheetWords.done(ticked.length)}
           </Button>
-          <p class="field-hint">{words.cutSheet.doneHint}</p>
+          <p class="field-hint">{cutSheetWords.doneHint}</p>
         </div>
       )}
     </section>
@@ -99,7 +99,7 @@ function Drawings({ sheet, panel, others, isCut }: DrawingsProps) {
       </div>
       <div class="printed-only">
         <SheetDrawing {...drawing} scale={DOTS_PER_MM / shrink} />
-        <p>{words.cutSheet.scale(writeNumber(shrink))}</p>
+        <p>{cutSheetWords.scale(writeNumber(shrink))}</p>
       </div>
     </>
   )

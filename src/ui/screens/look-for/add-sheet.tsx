@@ -7,6 +7,7 @@ import { Sheet } from '../../parts/sheet.tsx'
 import { draft } from '../../state/check-state.ts'
 import { addThing } from '../../state/look-for.ts'
 import { allPatterns } from '../../state/patterns-state.ts'
+import { lookForWords } from '../../words/en/look-for.ts'
 import { thingDetail } from '../../words/look-for-words.ts'
 import { patternName, roleName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
@@ -19,12 +20,12 @@ export function AddSheet({ onClose }: { onClose: () => void }) {
   const id = useSignal(draft.peek().pattern)
   const pattern = patterns.find((each) => each.id === id.value) ?? patterns[0]
   return (
-    <Sheet title={words.lookFor.addTitle} onClose={onClose}>
+    <Sheet title={lookForWords.addTitle} onClose={onClose}>
       {pattern ? (
         <div class="stack">
           <Picker
             id="look-for-pattern"
-            label={words.lookFor.pattern}
+            label={lookForWords.pattern}
             options={patterns.map((each) => ({ value: each.id, label: patternName(each) }))}
             value={pattern.id}
             onPick={(picked) => (id.value = picked)}
@@ -72,17 +73,17 @@ function Choosing({ pattern, onDone }: { pattern: Pattern; onDone: () => void })
       {roles.length > 1 && (
         <Choice
           name="look-for-role"
-          label={words.lookFor.cloth}
+          label={lookForWords.cloth}
           options={[
-            { value: ALL, label: words.lookFor.allCloths },
-            ...roles.map((each) => ({ value: each, label: words.lookFor.onlyCloth(roleName(each)) })),
+            { value: ALL, label: lookForWords.allCloths },
+            ...roles.map((each) => ({ value: each, label: lookForWords.onlyCloth(roleName(each)) })),
           ]}
           value={roles.includes(role.value) ? role.value : ALL}
           onChoose={(chosen) => (role.value = chosen)}
         />
       )}
       <Button look="main" wide onPress={add}>
-        {words.lookFor.addThis}
+        {lookForWords.addThis}
       </Button>
     </>
   )

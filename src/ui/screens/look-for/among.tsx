@@ -1,6 +1,7 @@
 import { MEASURED_KINDS, type MeasuredKind } from '../../../core/garments/index.ts'
 import { Tick } from '../../parts/tick.tsx'
 import { lookAmong } from '../../state/look-for.ts'
+import { lookForWords } from '../../words/en/look-for.ts'
 import { writeNumber } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 
@@ -10,9 +11,9 @@ export function Among({ kinds }: { kinds: readonly MeasuredKind[] }) {
     lookAmong(MEASURED_KINDS.filter((each) => (each === kind ? wanted : kinds.includes(each))))
   return (
     <details class="look-for-among unprinted">
-      <summary>{words.lookFor.among(writeNumber(kinds.length))}</summary>
+      <summary>{lookForWords.among(writeNumber(kinds.length))}</summary>
       <fieldset>
-        <legend class="unseen">{words.lookFor.amongLegend}</legend>
+        <legend class="unseen">{lookForWords.amongLegend}</legend>
         {MEASURED_KINDS.map((kind) => (
           <Tick
             key={kind}

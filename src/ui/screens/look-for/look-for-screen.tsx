@@ -5,6 +5,7 @@ import { Screen } from '../../parts/screen.tsx'
 import { givenNow, lookFor, openLookFor, stopWork, workOut } from '../../state/look-for.ts'
 import type { LookForList } from '../../state/look-for-list.ts'
 import { settings } from '../../state/settings-state.ts'
+import { lookForWords } from '../../words/en/look-for.ts'
 import { writeSmall } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import { AddSheet } from './add-sheet.tsx'
@@ -30,7 +31,7 @@ function Opened({ list }: { list: LookForList }) {
   }, [hangsOn])
   return (
     <Screen
-      title={words.lookFor.title}
+      title={words.shell.lookFor}
       back="/"
       foot={<Foot any={things.length > 0} onAdd={() => (adding.value = true)} />}
     >
@@ -55,8 +56,8 @@ function Opened({ list }: { list: LookForList }) {
 function Empty() {
   return (
     <>
-      <p>{words.lookFor.empty}</p>
-      <p class="soft">{words.lookFor.intro}</p>
+      <p>{lookForWords.empty}</p>
+      <p class="soft">{lookForWords.intro}</p>
     </>
   )
 }
@@ -66,11 +67,11 @@ function Foot({ any, onAdd }: { any: boolean; onAdd: () => void }) {
     <div class="foot-row">
       {any && (
         <Button icon="print" onPress={() => print()}>
-          {words.lookFor.print}
+          {lookForWords.print}
         </Button>
       )}
       <Button look="main" icon="plus" wide onPress={onAdd}>
-        {words.lookFor.add}
+        {lookForWords.add}
       </Button>
     </div>
   )
@@ -81,10 +82,10 @@ function Notes() {
   const { tapeDoubt } = settings.value
   return (
     <section class="look-for-notes" aria-labelledby="look-for-notes">
-      <h2 id="look-for-notes">{words.lookFor.notes}</h2>
-      <p>{words.lookFor.usual}</p>
+      <h2 id="look-for-notes">{lookForWords.notes}</h2>
+      <p>{lookForWords.usual}</p>
       <p>
-        {tapeDoubt > 0 ? words.lookFor.doubt(writeSmall(tapeDoubt, settings.value)) : words.lookFor.noDoubt}
+        {tapeDoubt > 0 ? lookForWords.doubt(writeSmall(tapeDoubt, settings.value)) : lookForWords.noDoubt}
       </p>
     </section>
   )

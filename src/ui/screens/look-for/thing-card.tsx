@@ -3,6 +3,7 @@ import { IconButton } from '../../parts/button.tsx'
 import { givenNow, removeThing, underWay, workKey } from '../../state/look-for.ts'
 import type { Figures, LookedFor } from '../../state/look-for-list.ts'
 import { settings } from '../../state/settings-state.ts'
+import { lookForWords } from '../../words/en/look-for.ts'
 import { writeList } from '../../words/format.ts'
 import { figuresWords, stretchWords } from '../../words/look-for-words.ts'
 import { words } from '../../words/words.ts'
@@ -32,12 +33,12 @@ export function ThingCard({ thing, kinds }: ThingProps) {
         <span class="unprinted">
           <IconButton
             icon="remove"
-            label={words.lookFor.remove(title)}
-            onPress={() => removeThing(thing, words.lookFor.removed(title))}
+            label={lookForWords.remove(title)}
+            onPress={() => removeThing(thing, lookForWords.removed(title))}
           />
         </span>
       </header>
-      {given === null && <p class="soft unprinted">{words.lookFor.gone}</p>}
+      {given === null && <p class="soft unprinted">{lookForWords.gone}</p>}
       {stretch && <p class="look-for-stretch">{stretchWords(stretch)}</p>}
       <dl>
         {all.map(
@@ -45,7 +46,7 @@ export function ThingCard({ thing, kinds }: ThingProps) {
             !figures?.none && <Line key={kind} kind={kind} figures={figures} known={known} />,
         )}
       </dl>
-      {none.length > 0 && <p class="look-for-none">{words.lookFor.noneOf(writeList(none))}</p>}
+      {none.length > 0 && <p class="look-for-none">{lookForWords.noneOf(writeList(none))}</p>}
     </article>
   )
 }
@@ -63,10 +64,10 @@ function Line({ kind, figures, known }: LineProps) {
     <div>
       <dt>
         {words.garments.kinds[kind]}
-        {figures && !known.includes(figures) && <span class="soft"> {words.lookFor.soFar}</span>}
+        {figures && !known.includes(figures) && <span class="soft"> {lookForWords.soFar}</span>}
       </dt>
       {!told && (
-        <dd class="soft">{underWay.value.size > 0 ? words.lookFor.waiting : words.lookFor.notWorked}</dd>
+        <dd class="soft">{underWay.value.size > 0 ? lookForWords.waiting : lookForWords.notWorked}</dd>
       )}
       {told?.enough.map((line) => (
         <dd key={line} class={figures?.enough.length ? 'look-for-enough' : 'soft'}>

@@ -2,8 +2,8 @@ import { useSignal } from '@preact/signals'
 import { Button } from '../../parts/button.tsx'
 import { givenNow, lookForFailed, stopWork, underWay, workOut } from '../../state/look-for.ts'
 import { type LookForList, missingKinds } from '../../state/look-for-list.ts'
+import { lookForWords } from '../../words/en/look-for.ts'
 import { writeNumber } from '../../words/format.ts'
-import { words } from '../../words/words.ts'
 
 /** How far the work is, and the way to stop it or go on. */
 export function WorkBar({ list }: { list: LookForList }) {
@@ -19,8 +19,8 @@ export function WorkBar({ list }: { list: LookForList }) {
   return (
     <div class="look-for-work unprinted">
       <p role="status" class="grow">
-        {running && words.lookFor.working(writeNumber(of - missing), writeNumber(of))}
-        {!running && lookForFailed.value && words.lookFor.failed}
+        {running && lookForWords.working(writeNumber(of - missing), writeNumber(of))}
+        {!running && lookForFailed.value && lookForWords.failed}
       </p>
       {running && (
         <Button
@@ -30,11 +30,11 @@ export function WorkBar({ list }: { list: LookForList }) {
             stopWork()
           }}
         >
-          {words.lookFor.stop}
+          {lookForWords.stop}
         </Button>
       )}
       {!running && (stopped.value || lookForFailed.value) && (
-        <Button onPress={() => void workOut()}>{words.lookFor.goOn}</Button>
+        <Button onPress={() => void workOut()}>{lookForWords.goOn}</Button>
       )}
     </div>
   )

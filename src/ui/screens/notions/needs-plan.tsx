@@ -15,12 +15,12 @@ import { Icon } from '../../parts/icon.tsx'
 import { Picker } from '../../parts/picker.tsx'
 import { notions, openNotions } from '../../state/notions-state.ts'
 import { settings } from '../../state/settings-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { writeNumber, writePercent, writeWithUnit } from '../../words/format.ts'
 import { buyWords, kindWords, notionName, piecesWords } from '../../words/notion-words.ts'
-import { words } from '../../words/words.ts'
 import './notions.css'
 
-const texts = words.notions
+const texts = notionWords
 
 /** A plan for the needs from the notions owned, worked out anew whenever one of them changes. */
 export function useNotionPlan(needed: readonly Needed[]): {

@@ -20,12 +20,13 @@ import {
   openNotions,
 } from '../../state/notions-state.ts'
 import { settings } from '../../state/settings-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { writeNumber, writeWithUnit } from '../../words/format.ts'
 import { notionName, widthName } from '../../words/notion-words.ts'
 import { words } from '../../words/words.ts'
 import './notions.css'
 
-const texts = words.notions
+const texts = notionWords
 const MOST_OWNED = 1000
 
 /** One notion: what it is and how much of it there is. Stored at every change. */

@@ -9,11 +9,12 @@ import { Sheet } from '../../parts/sheet.tsx'
 import { newNotion, notions, notionsOpen, openNotions, unreadableNotions } from '../../state/notions-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { kindWords, notionName, ownedWords } from '../../words/notion-words.ts'
 import { words } from '../../words/words.ts'
 import './notions.css'
 
-const texts = words.notions
+const texts = notionWords
 
 /** Elastics, trims and fastenings owned. */
 export function NotionsScreen() {

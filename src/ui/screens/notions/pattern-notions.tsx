@@ -1,7 +1,7 @@
 import { neededNotions, notionCautions } from '../../../core/notions/index.ts'
 import type { Pattern } from '../../../core/patterns/index.ts'
 import { Cautions } from '../../parts/notice.tsx'
-import { words } from '../../words/words.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { isNeeded, NeedLine, PlanLists, useNotionPlan } from './needs-plan.tsx'
 
 interface PatternNotionsProps {
@@ -17,7 +17,7 @@ export function PatternNotions({ pattern, version, size }: PatternNotionsProps) 
   if (needed.length === 0) return null
   return (
     <section class="stack" aria-labelledby="pattern-notions">
-      <h2 id="pattern-notions">{words.notions.needs}</h2>
+      <h2 id="pattern-notions">{notionWords.needs}</h2>
       <ul class="stack">
         {needed.map((each) => (
           <NeedLine key={each.need.id} needed={each} size={size} colours={colours} />

@@ -13,12 +13,12 @@ import { Button } from '../../parts/button.tsx'
 import { Cautions } from '../../parts/notice.tsx'
 import { cutForProject } from '../../state/notions-state.ts'
 import { settings } from '../../state/settings-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { writeNumber } from '../../words/format.ts'
 import { piecesWords } from '../../words/notion-words.ts'
-import { words } from '../../words/words.ts'
 import { isNeeded, NeedLine, PlanLists, useNotionPlan } from './needs-plan.tsx'
 
-const texts = words.notions
+const texts = notionWords
 
 /** What a project takes of notions: laid into the lengths owned, what is to be bought, and the way to cut it. */
 export function ProjectNotions({ project }: { project: Project }) {

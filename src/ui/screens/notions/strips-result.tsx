@@ -2,11 +2,11 @@ import type { RowPlan, StripNeed } from '../../../core/rectangles/index.ts'
 import { Cautions } from '../../parts/notice.tsx'
 import { settings } from '../../state/settings-state.ts'
 import { type StripsTyped, stripNeeds, stripsPlan } from '../../state/strips-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { writeNumber, writeWithUnit } from '../../words/format.ts'
 import { piecesWords } from '../../words/notion-words.ts'
-import { words } from '../../words/words.ts'
 
-const texts = words.notions
+const texts = notionWords
 
 /** What the typed figures come to. */
 export function StripsResult({ typed }: { typed: StripsTyped }) {

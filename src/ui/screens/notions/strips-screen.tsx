@@ -7,12 +7,13 @@ import { Screen } from '../../parts/screen.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { settings } from '../../state/settings-state.ts'
 import { type Making, type StripsTyped, stripsTyped, typeStrips } from '../../state/strips-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { writeSmall } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import './notions.css'
 import { StripsResult } from './strips-result.tsx'
 
-const texts = words.notions
+const texts = notionWords
 const MAKINGS = ['tiers', 'band', 'ties'] as const satisfies readonly Making[]
 
 /** How many strips of a cloth gathered tiers, a ruffle, a band or ties take. */

@@ -6,9 +6,10 @@ import { NumberField } from '../../parts/number-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import type { NeedChange } from '../../state/edit-needs.ts'
 import { settings } from '../../state/settings-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { words } from '../../words/words.ts'
 
-const texts = words.notions
+const texts = notionWords
 const MOST = 1000
 
 interface NeedAmountProps {

@@ -17,11 +17,12 @@ import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { addNeed, changeNeed, dropNeed, type NeedChange } from '../../state/edit-needs.ts'
 import { settings } from '../../state/settings-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { kindWords, widthName } from '../../words/notion-words.ts'
 import { words } from '../../words/words.ts'
 import { NeedAmountFields } from './need-amount.tsx'
 
-const texts = words.notions
+const texts = notionWords
 
 /** What her pattern takes besides cloth. */
 export function NotionNeeds({ pattern }: { pattern: Pattern }) {

@@ -14,6 +14,7 @@ import { addThing } from '../../state/look-for.ts'
 import { anyPatternById, faultsOf, isOwn } from '../../state/patterns-state.ts'
 import { drawable } from '../../state/piece-shapes.ts'
 import { settings } from '../../state/settings-state.ts'
+import { lookForWords } from '../../words/en/look-for.ts'
 import { writeNumber, writeWithUnit } from '../../words/format.ts'
 import { thingDetail } from '../../words/look-for-words.ts'
 import { cutWords, needsWords, patternName, pieceName } from '../../words/pattern-words.ts'
@@ -151,7 +152,7 @@ function LookFor({ pattern, choice }: { pattern: Pattern; choice: { size: string
   }
   return (
     <Button icon="list" onPress={add}>
-      {words.lookFor.fromPattern}
+      {lookForWords.fromPattern}
     </Button>
   )
 }

@@ -8,19 +8,19 @@ import { brokenIn } from '../../state/broken-reservations.ts'
 import { clothRecords, releaseReservation } from '../../state/cloth-state.ts'
 import { projectById } from '../../state/projects-state.ts'
 import { garmentById } from '../../state/stash-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { copiesInWords, faultWords, roleName } from '../../words/project-words.ts'
-import { words } from '../../words/words.ts'
 
 /** Which cloth the project is cut from, role by role, and what has none yet. */
 export function ClothSection({ project }: { project: Project }) {
   const roles = projectRoles(project)
   return (
     <section class="stack" aria-labelledby="project-cloth">
-      <h2 id="project-cloth">{words.projects.cloth}</h2>
+      <h2 id="project-cloth">{projectWords.cloth}</h2>
       {roles.length > 1 && (
         <ButtonLink icon="stash" to={`/projects/${project.id}/cloth`}>
-          {words.projects.findAll}
+          {projectWords.findAll}
         </ButtonLink>
       )}
       {roles.map((role) => (
@@ -54,7 +54,7 @@ function RoleCloth({ project, role, titled }: RoleClothProps) {
       {titled && <h3>{roleName(role)}</h3>}
       {[...cutFrom].map(([garment, count]) => (
         <p key={garment}>
-          {words.projects.cutFrom(words.projects.pieces(count), garmentTitle(garmentById(garment)))}
+          {projectWords.cutFrom(projectWords.pieces(count), garmentTitle(garmentById(garment)))}
         </p>
       ))}
       {reserved.map((reservation) => (
@@ -65,9 +65,9 @@ function RoleCloth({ project, role, titled }: RoleClothProps) {
           count={reservation.pieces.filter(isOfRole).length}
         />
       ))}
-      {missing.length > 0 && <p>{words.projects.missing(copiesInWords(missing))}</p>}
+      {missing.length > 0 && <p>{projectWords.missing(copiesInWords(missing))}</p>}
       {missing.length === 0 && leftOut.length > 0 && (
-        <p class="soft">{words.projects.optionalMissing(copiesInWords(leftOut))}</p>
+        <p class="soft">{projectWords.optionalMissing(copiesInWords(leftOut))}</p>
       )}
       {missing.length > 0 && (
         <ButtonLink
@@ -75,7 +75,7 @@ function RoleCloth({ project, role, titled }: RoleClothProps) {
           icon="stash"
           to={`/projects/${project.id}/cloth/${encodeURIComponent(role)}`}
         >
-          {reserved.length > 0 ? words.projects.findMore : words.projects.find}
+          {reserved.length > 0 ? projectWords.findMore : projectWords.find}
         </ButtonLink>
       )}
     </div>
@@ -83,7 +83,7 @@ function RoleCloth({ project, role, titled }: RoleClothProps) {
 }
 
 function nameOfProject(id: string): string {
-  return projectById(id)?.name ?? words.projects.another
+  return projectById(id)?.name ?? projectWords.another
 }
 
 interface ReservedProps {
@@ -100,25 +100,25 @@ function Reserved({ project, reservation, count }: ReservedProps) {
       <p class="reserved-line">
         <Icon name={faults.length > 0 ? 'doubt' : 'tick'} size={20} />
         <a class="grow" href={`#/stash/${reservation.garment}`}>
-          {words.projects.reservedOn(words.projects.pieces(count), title)}
+          {projectWords.reservedOn(projectWords.pieces(count), title)}
         </a>
         <Button
           look="quiet"
-          onPress={() => void releaseReservation(reservation, words.projects.released(title))}
+          onPress={() => void releaseReservation(reservation, projectWords.released(title))}
         >
-          {words.projects.release}
+          {projectWords.release}
         </Button>
       </p>
       {faults.length > 0 && (
         <div class="broken" role="status">
-          <p>{words.projects.noLonger}</p>
+          <p>{projectWords.noLonger}</p>
           <ul>
             {faults.map((fault) => (
               <li key={`${fault.piece}#${fault.copy}`}>{faultWords(project, fault, nameOfProject)}</li>
             ))}
           </ul>
           <ButtonLink to={`/projects/${project.id}/lay/${reservation.garment}`}>
-            {words.projects.layAnew}
+            {projectWords.layAnew}
           </ButtonLink>
         </div>
       )}

@@ -16,6 +16,7 @@ import { donorSearch, proposals, type RoleSearch, rankedRows, searchDonors } fro
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { reserveBlocked, reserveTogether } from '../../state/reserve-together.ts'
 import { garmentById, garments, openStash, stashOpen } from '../../state/stash-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { writeList, writeNumber } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
@@ -24,7 +25,7 @@ import { words } from '../../words/words.ts'
 /** Rows shown of each role: further down nothing is worth a tap. */
 const MOST_ROWS = 30
 
-const texts = words.projects.donors
+const texts = projectWords.donors
 
 /** Cloth for a project from the whole stash, best first, as it is found. Of one role, or of all of them with `role` left out. */
 export function DonorsScreen() {

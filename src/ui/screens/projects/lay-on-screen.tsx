@@ -14,6 +14,7 @@ import { askLayOn, layOn } from '../../state/lay-on.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { clothWords, garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { verdictWords } from '../../words/verdict-words.ts'
@@ -74,18 +75,18 @@ function Shown({ project, garment, role }: ShownProps) {
   }
   return (
     <Screen
-      title={words.projects.layTitle(title)}
+      title={projectWords.layTitle(title)}
       back={`/projects/${project.id}`}
       foot={
         <div class="foot-row">
           <Button look="main" icon="keep" wide disabled={!fits} onPress={() => void reserve()}>
-            {words.projects.reserve}
+            {projectWords.reserve}
           </Button>
         </div>
       }
     >
       <p>
-        {words.projects.layOf(roles.map(roleName).join(', ') || project.name)}
+        {projectWords.layOf(roles.map(roleName).join(', ') || project.name)}
         <span class="card-text">{clothWords(garment)}</span>
       </p>
       <Refused />
@@ -119,11 +120,11 @@ function Refused() {
   return (
     <Notice icon="doubt">
       {refusal instanceof ClothTaken
-        ? words.projects.refused.taken
+        ? projectWords.refused.taken
         : refusal instanceof LayNoLongerHolds
-          ? words.projects.refused.holds
+          ? projectWords.refused.holds
           : refusal instanceof NoLongerThere
-            ? words.projects.refused.gone
+            ? projectWords.refused.gone
             : refusal.message}
     </Notice>
   )

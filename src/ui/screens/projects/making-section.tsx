@@ -4,22 +4,22 @@ import { Choice } from '../../parts/choice.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { changeProject } from '../../state/projects-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { roleName } from '../../words/project-words.ts'
-import { words } from '../../words/words.ts'
 
 /** Size, version, and what she wants of the cloth. What has cloth already stays as it is. */
 export function MakingSection({ project, locked }: { project: Project; locked: boolean }) {
   const { id, pattern, size, version, colours, blocked } = project
   return (
     <section class="stack" aria-labelledby="making">
-      <h2 id="making">{words.projects.change}</h2>
+      <h2 id="making">{projectWords.change}</h2>
       {locked ? (
-        <p class="field-hint">{words.projects.changeLocked}</p>
+        <p class="field-hint">{projectWords.changeLocked}</p>
       ) : (
         <>
           <Choice
             name="size"
-            label={words.projects.sizeLabel}
+            label={projectWords.sizeLabel}
             options={pattern.sizes.map((name) => ({ value: name, label: name }))}
             value={size}
             onChoose={(value) => changeProject(id, { size: value })}
@@ -27,7 +27,7 @@ export function MakingSection({ project, locked }: { project: Project; locked: b
           {pattern.versions.length > 1 && (
             <Choice
               name="version"
-              label={words.projects.versionLabel}
+              label={projectWords.versionLabel}
               options={pattern.versions.map((each) => ({ value: each.id, label: each.name }))}
               value={version}
               onChoose={(value) => changeProject(id, { version: value })}
@@ -39,14 +39,14 @@ export function MakingSection({ project, locked }: { project: Project; locked: b
         <div key={role} class="stack">
           <TextField
             id={`colour-${role}`}
-            label={words.projects.colours(roleName(role))}
-            hint={words.projects.coloursHint}
+            label={projectWords.colours(roleName(role))}
+            hint={projectWords.coloursHint}
             value={colours[role] ?? ''}
             onValue={(text) => changeProject(id, { colours: { ...colours, [role]: text } })}
           />
           <Tick
-            label={words.projects.blocked(roleName(role))}
-            hint={words.projects.blockedHint}
+            label={projectWords.blocked(roleName(role))}
+            hint={projectWords.blockedHint}
             checked={blocked.includes(role)}
             onChange={(on) =>
               changeProject(id, {

@@ -8,6 +8,7 @@ import { Screen } from '../../parts/screen.tsx'
 import { beginProject } from '../../state/begin-project.ts'
 import { draft } from '../../state/check-state.ts'
 import { allPatterns, patternById } from '../../state/patterns-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { patternName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
 
@@ -40,19 +41,19 @@ function Form({ pattern, onPattern, onBegin }: FormProps) {
   const version = useSignal(usual?.version ?? pattern.versions[0]?.id ?? '')
   return (
     <Screen
-      title={words.projects.newTitle}
+      title={projectWords.newTitle}
       back="/projects"
       foot={
         <div class="foot-row">
           <Button look="main" icon="plus" wide onPress={() => onBegin(version.value, size.value)}>
-            {words.projects.beginThis}
+            {projectWords.beginThis}
           </Button>
         </div>
       }
     >
       <Picker
         id="project-pattern"
-        label={words.projects.pattern}
+        label={projectWords.pattern}
         value={pattern.id}
         options={allPatterns().map((each) => ({ value: each.id, label: patternName(each) }))}
         onPick={onPattern}
@@ -60,7 +61,7 @@ function Form({ pattern, onPattern, onBegin }: FormProps) {
       {pattern.about && <p class="soft">{pattern.about}</p>}
       <Choice
         name="size"
-        label={words.projects.sizeLabel}
+        label={projectWords.sizeLabel}
         options={pattern.sizes.map((name) => ({ value: name, label: name }))}
         value={size.value}
         onChoose={(name) => (size.value = name)}
@@ -68,7 +69,7 @@ function Form({ pattern, onPattern, onBegin }: FormProps) {
       {pattern.versions.length > 1 && (
         <Choice
           name="version"
-          label={words.projects.versionLabel}
+          label={projectWords.versionLabel}
           options={pattern.versions.map(({ id, name }) => ({ value: id, label: name }))}
           value={version.value}
           onChoose={(id) => (version.value = id)}

@@ -15,6 +15,7 @@ import {
   projectById,
   projectsOpen,
 } from '../../state/projects-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { stageWords } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
 import { ProjectNotions } from '../notions/project-notions.tsx'
@@ -34,9 +35,9 @@ export function ProjectScreen() {
   if (project) return <Shown key={id} project={project} />
   if (!projectsOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   return (
-    <Screen title={words.projects.gone} back="/projects">
+    <Screen title={projectWords.gone} back="/projects">
       <ButtonLink look="main" to="/projects">
-        {words.projects.toAll}
+        {projectWords.toAll}
       </ButtonLink>
     </Screen>
   )
@@ -55,35 +56,35 @@ function Shown({ project }: { project: Project }) {
         canCut && (
           <div class="foot-row">
             <ButtonLink look="main" icon="cut" wide to={`/projects/${id}/table`}>
-              {words.projects.toTable}
+              {projectWords.toTable}
             </ButtonLink>
           </div>
         )
       }
     >
       <p>
-        {words.projects.making(pattern.name, project.size)}
+        {projectWords.making(pattern.name, project.size)}
         <span class="card-text">{stageWords(project, clothRecords.value)}</span>
       </p>
       <ClothSection project={project} />
       <ProjectNotions project={project} />
       <SavingsSection project={project} />
       <MakingSection project={project} locked={stage !== 'planned'} />
-      <section class="stack" aria-label={words.projects.note}>
+      <section class="stack" aria-label={projectWords.note}>
         <TextField
           id="project-name"
-          label={words.projects.name}
+          label={projectWords.name}
           value={name}
           onValue={(text) => changeProject(id, { name: text })}
         />
         <TextField
           id="project-note"
-          label={words.projects.note}
+          label={projectWords.note}
           value={note}
           onValue={(text) => changeProject(id, { note: text })}
         />
         <Tick
-          label={words.projects.finishedBox}
+          label={projectWords.finishedBox}
           checked={finished}
           onChange={(done) => changeProject(id, { finished: done })}
         />
@@ -93,11 +94,11 @@ function Shown({ project }: { project: Project }) {
         look="danger"
         icon="remove"
         onPress={() => {
-          dropProject(project, words.projects.removed(name))
+          dropProject(project, projectWords.removed(name))
           go('/projects')
         }}
       >
-        {words.projects.remove}
+        {projectWords.remove}
       </Button>
     </Screen>
   )

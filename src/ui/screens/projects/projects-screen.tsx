@@ -6,6 +6,7 @@ import { CardLink } from '../../parts/card.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { clothRecords } from '../../state/cloth-state.ts'
 import { openProjects, projects, projectsOpen, unreadableProjects } from '../../state/projects-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { stageWords } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
 
@@ -17,19 +18,19 @@ export function ProjectsScreen() {
   const finished = projects.value.filter((project) => project.finished)
   const unreadable = unreadableProjects.value.length
   return (
-    <Screen title={words.projects.title}>
+    <Screen title={projectWords.title}>
       {projects.value.length === 0 && (
         <section class="stack" aria-labelledby="projects-empty">
-          <h2 id="projects-empty">{words.projects.empty}</h2>
-          <p>{words.projects.emptyHow}</p>
+          <h2 id="projects-empty">{projectWords.empty}</h2>
+          <p>{projectWords.emptyHow}</p>
         </section>
       )}
       <ButtonLink look="main" icon="plus" to="/projects/new">
-        {words.projects.begin}
+        {projectWords.begin}
       </ButtonLink>
-      <Cards title={words.projects.underWay} list={underWay} />
-      <Cards title={words.projects.finished} list={finished} />
-      {unreadable > 0 && <p class="soft">{words.projects.unreadable(unreadable)}</p>}
+      <Cards title={projectWords.underWay} list={underWay} />
+      <Cards title={projectWords.finished} list={finished} />
+      {unreadable > 0 && <p class="soft">{projectWords.unreadable(unreadable)}</p>}
     </Screen>
   )
 }
@@ -47,7 +48,7 @@ function Cards({ title, list }: { title: string; list: readonly Project[] }) {
               title={project.name}
               picture={<PiecesSmall pattern={project.pattern} />}
             >
-              <span class="card-text">{words.projects.making(project.pattern.name, project.size)}</span>
+              <span class="card-text">{projectWords.making(project.pattern.name, project.size)}</span>
               <span class="card-text">{stageWords(project, clothRecords.value)}</span>
             </CardLink>
           </li>

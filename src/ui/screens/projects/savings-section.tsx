@@ -9,8 +9,8 @@ import { projectSavings } from '../../state/project-savings.ts'
 import { changeProject } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { garments } from '../../state/stash-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { writeNumber, writeWithUnit } from '../../words/format.ts'
-import { words } from '../../words/words.ts'
 
 /** Cloth is sold this wide more often than not. Common practice. */
 const USUAL_WIDTH = 1400
@@ -28,19 +28,19 @@ export function SavingsSection({ project }: { project: Project }) {
     changeProject(id, { newCloth: { width, pricePerMetre: price, ...part } })
   return (
     <section class="stack" aria-labelledby="saves">
-      <h2 id="saves">{words.projects.saves}</h2>
+      <h2 id="saves">{projectWords.saves}</h2>
       <LengthField
         id="new-width"
-        label={words.projects.newWidth}
+        label={projectWords.newWidth}
         value={width}
         units={settings.value}
         onValue={(mm) => mm !== null && tell({ width: mm })}
       />
       <NumberField
         id="new-price"
-        label={words.projects.pricePerMetre}
+        label={projectWords.pricePerMetre}
         value={price}
-        unit={words.projects.money}
+        unit={projectWords.money}
         least={0}
         most={10_000}
         step={1}
@@ -48,7 +48,7 @@ export function SavingsSection({ project }: { project: Project }) {
       />
       {told === null ? (
         <p class="soft" role="status">
-          {words.projects.newCounting}
+          {projectWords.newCounting}
         </p>
       ) : (
         <p>{newWords(lengths, saved)}</p>
@@ -63,28 +63,28 @@ function newWords(lengths: readonly (number | null)[], { newCloth }: Savings): s
     (sum, length) => (sum === null || length === null ? null : sum + length),
     0,
   )
-  if (whole === null) return words.projects.newTooNarrow
+  if (whole === null) return projectWords.newTooNarrow
   const length = writeWithUnit(whole, settings.value, 'up')
   return newCloth === null
-    ? words.projects.newTakesOnly(length)
-    : words.projects.newTakes(length, writeNumber(newCloth))
+    ? projectWords.newTakesOnly(length)
+    : projectWords.newTakes(length, writeNumber(newCloth))
 }
 
 function Kept({ saved }: { saved: Savings }) {
   const { spent, newCloth, area, grams } = saved
-  const square = words.projects.squareMetres((area / 1e6).toFixed(2))
+  const square = projectWords.squareMetres((area / 1e6).toFixed(2))
   const difference = spent === null || newCloth === null ? null : newCloth - spent
   return (
     <>
       <p>
-        {spent === null ? words.projects.spentUnknown : words.projects.spent(writeNumber(spent))}{' '}
-        {difference !== null && difference >= 0 && words.projects.saved(writeNumber(difference))}
-        {difference !== null && difference < 0 && words.projects.costsMore(writeNumber(-difference))}
+        {spent === null ? projectWords.spentUnknown : projectWords.spent(writeNumber(spent))}{' '}
+        {difference !== null && difference >= 0 && projectWords.saved(writeNumber(difference))}
+        {difference !== null && difference < 0 && projectWords.costsMore(writeNumber(-difference))}
       </p>
       <p>
         {grams === null
-          ? words.projects.keptInUse(square)
-          : words.projects.keptInUseWeight(square, words.projects.grams(writeNumber(Math.round(grams))))}
+          ? projectWords.keptInUse(square)
+          : projectWords.keptInUseWeight(square, projectWords.grams(writeNumber(Math.round(grams))))}
       </p>
     </>
   )

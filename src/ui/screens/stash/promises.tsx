@@ -8,6 +8,7 @@ import { brokenIn } from '../../state/broken-reservations.ts'
 import { clothNow } from '../../state/cloth-now.ts'
 import { clothRecords, clothRefusal, undoCut } from '../../state/cloth-state.ts'
 import { projectById } from '../../state/projects-state.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { faultWords } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
 
@@ -54,12 +55,12 @@ function Promised({ reservation }: { reservation: Reservation }) {
       <Link class="card" href={`/projects/${reservation.project}`}>
         {words.stash.promisedTo(
           projectName(reservation.project),
-          words.projects.pieces(reservation.pieces.length),
+          projectWords.pieces(reservation.pieces.length),
         )}
       </Link>
       {faults.length > 0 && (
         <div class="broken" role="status">
-          <p>{words.projects.noLonger}</p>
+          <p>{projectWords.noLonger}</p>
           <ul>
             {project &&
               faults.map((fault) => (
@@ -77,7 +78,7 @@ function CutLine({ cut }: { cut: Cut }) {
   return (
     <li class="row">
       <span class="grow">
-        {words.stash.cutFor(words.projects.pieces(cut.pieces.length), projectName(cut.project), day)}
+        {words.stash.cutFor(projectWords.pieces(cut.pieces.length), projectName(cut.project), day)}
       </span>
       <Button look="quiet" onPress={() => void undoCut(cut.id)}>
         {words.stash.cutBack}
@@ -87,5 +88,5 @@ function CutLine({ cut }: { cut: Cut }) {
 }
 
 function projectName(id: string): string {
-  return projectById(id)?.name ?? words.projects.another
+  return projectById(id)?.name ?? projectWords.another
 }

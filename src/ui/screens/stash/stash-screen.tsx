@@ -5,6 +5,7 @@ import { Screen } from '../../parts/screen.tsx'
 import { openCloth } from '../../state/cloth-state.ts'
 import { hasDemo, loadDemo, removeDemo } from '../../state/demo.ts'
 import { garments, openStash, stashOpen, unreadableGarments } from '../../state/stash-state.ts'
+import { notionWords } from '../../words/en/notions.ts'
 import { words } from '../../words/words.ts'
 import { StashList } from './stash-list.tsx'
 import './stash.css'
@@ -24,7 +25,7 @@ export function StashScreen() {
         <ButtonLink icon="plus" to="/stash/new-cloth">
           {words.stash.addCloth}
         </ButtonLink>
-        <ButtonLink to="/notions">{words.notions.toNotions}</ButtonLink>
+        <ButtonLink to="/notions">{notionWords.toNotions}</ButtonLink>
       </div>
       <Demo />
       {unreadable > 0 && <p class="soft">{words.stash.unreadable(unreadable)}</p>}

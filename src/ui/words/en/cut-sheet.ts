@@ -1,4 +1,4 @@
-export const cutSheet = {
+export const cutSheetWords = {
   title: 'At the table',
   of: (project: string, size: string) => `${project}, size ${size}`,
   nothing: 'Nothing is reserved for this project yet, so there is nothing to cut.',

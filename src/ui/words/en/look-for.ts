@@ -1,5 +1,4 @@
-export const lookFor = {
-  title: 'What to look for',
+export const lookForWords = {
   intro:
     'What a garment must measure at least, laid flat, to give all the pieces. Work it out at home; it is here without network when you stand in the shop.',
   empty: 'Nothing on the list yet.',

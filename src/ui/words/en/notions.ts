@@ -1,6 +1,6 @@
 import type { NotionKind } from '../../../core/notions/index.ts'
 
-export const notions = {
+export const notionWords = {
   title: 'Notions',
   toNotions: 'Notions: elastics, ribbons, zips …',
   toStrips: 'Strips and tiers from cloth',

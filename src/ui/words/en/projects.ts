@@ -1,4 +1,4 @@
-export const projects = {
+export const projectWords = {
   title: 'Projects',
   empty: 'Nothing under way',
   emptyHow:
@@ -55,7 +55,6 @@ export const projects = {
     overlap: (piece: string, project: string) => `${piece} lies over a piece of “${project}”.`,
   },
   another: 'another project',
-  garmentGone: 'a garment no longer in the stash',
   findAll: 'Find cloth for everything',
   donors: {
     title: (project: string) => `Cloth for ${project}`,

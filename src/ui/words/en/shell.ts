@@ -7,6 +7,7 @@ export const shell = {
   projects: 'Projects',
   patterns: 'Patterns',
   settings: 'Settings',
+  lookFor: 'What to look for',
   back: 'Back',
   offline: 'No network. Everything here still works.',
   update: 'A newer Cutworth is ready.',

@@ -1,5 +1,6 @@
 export const stash = {
   title: 'Stash',
+  garmentGone: 'a garment no longer in the stash',
   search: 'Search',
   searchHint: 'A name, a kind, a colour, a fibre, a place.',
   empty: 'Nothing here yet',
