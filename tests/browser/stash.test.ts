@@ -3,7 +3,7 @@ import { expectNoAxeViolations } from '../support/accessibility.ts'
 import { phonePage } from '../support/phone.ts'
 import { chooseSportsTop, heading, measureTShirt, stored, typeStretch, verdictSaid } from '../support/shop.ts'
 
-const DEMO_COUNT = 18
+const DEMO_COUNT = 32
 
 describe('the stash', () => {
   it('says what it is for while it is empty', async () => {
@@ -58,17 +58,17 @@ describe('the stash', () => {
 
   it('takes the demo garments in and out with one tap each, finds one by its words, and leaves hers', async () => {
     const { page } = await phonePage({ at: '#/stash' })
-    await page.getByRole('button', { name: 'Put the demo garments here' }).tap()
+    await page.getByRole('button', { name: 'Put the demo things here' }).tap()
     await expect.poll(async () => (await stored(page, 'garments')).length).toBe(DEMO_COUNT)
     await page.evaluate(hersToo)
     await page.reload()
     await page.getByText(`${DEMO_COUNT + 1} garments`).waitFor()
     await page.getByLabel('Search').fill('linen none such')
-    await page.getByText('None of your garments has all these words.').waitFor()
+    await page.getByText('None of your garments is all that you ask for.').waitFor()
     await page.getByLabel('Search').fill('chino')
     await page.getByText(`1 of ${DEMO_COUNT + 1} garments`).waitFor()
     await page.getByLabel('Search').fill('')
-    await page.getByRole('button', { name: 'Remove the demo garments' }).tap()
+    await page.getByRole('button', { name: 'Remove the demo things' }).tap()
     await page.getByText('one garment').waitFor()
     await page.getByRole('link', { name: /^My own/ }).waitFor()
     await expect.poll(async () => (await stored(page, 'garments')).length).toBe(1)
@@ -100,7 +100,7 @@ describe.each(['light', 'dark'] as const)('the Stash place on a %s phone', (them
     const { page } = await phonePage({ theme, at: '#/stash' })
     await page.getByRole('heading', { name: 'Nothing here yet' }).waitFor()
     await expectNoAxeViolations(page)
-    await page.getByRole('button', { name: 'Put the demo garments here' }).tap()
+    await page.getByRole('button', { name: 'Put the demo things here' }).tap()
     await page.getByRole('link', { name: /^Sand chinos/ }).waitFor()
     await expectNoAxeViolations(page)
     await page.getByRole('link', { name: /^Sand chinos/ }).tap()
