@@ -1,5 +1,5 @@
 import type { Mm } from '../../src/core/base/units.ts'
-import { circleSkirtRadius } from '../../src/core/patterns/girths.ts'
+import { circleSkirtRadius } from '../../src/core/patterns/circle-skirt.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { hundredth } from './draw.ts'

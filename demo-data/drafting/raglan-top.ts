@@ -1,6 +1,6 @@
 import type { Mm, Percent } from '../../src/core/base/units.ts'
+import { neededStretch } from '../../src/core/cloth/stretch.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
-import { neededStretch } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { CHILDREN, HEIGHTS, type Height } from './bodies.ts'
 import { closed, curve, type Edge, edgeLength, hem, hundredth, line, onFold, solved } from './draw.ts'

@@ -1,6 +1,6 @@
 import type { Mm } from '../../src/core/base/units.ts'
+import { neededStretch } from '../../src/core/cloth/stretch.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
-import { neededStretch } from '../../src/core/patterns/girths.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { curve, type Edge, edgeLength, hundredth, line, onFold } from './draw.ts'

@@ -14,6 +14,14 @@ export function stretchFromMarks(relaxed: Mm, stretched: Mm): Result<Percent> {
   return ok((100 * (stretched - relaxed)) / relaxed)
 }
 
+/**
+ * Stretch that a garment girth needs to reach a body girth: 90 cm over 81 cm is 11.1 %, not 10 %; 0 when it is wide
+ * enough unstretched. By the definition of stretch: (stretched − relaxed) / relaxed × 100.
+ */
+export function neededStretch(body: Mm, garment: Mm): Percent {
+  return Math.max(0, (100 * (body - garment)) / garment)
+}
+
 /** Growth: how much longer the cloth stays after its rest, in per cent of the relaxed length. 100 mm resting at 102 mm is 2 %. */
 export function growthPercent(relaxed: Mm, rested: Mm): Percent {
   return (100 * (rested - relaxed)) / relaxed

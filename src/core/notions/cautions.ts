@@ -1,5 +1,5 @@
 import type { Mm, Percent } from '../base/units.ts'
-import { neededStretch } from '../patterns/girths.ts'
+import { neededStretch } from '../cloth/stretch.ts'
 import { cutLength } from './needs.ts'
 import type { NotionKind, NotionNeed } from './notion.ts'
 

@@ -3,7 +3,7 @@
  * Cut outlines are imported from cut-outline.ts and pieces-of.ts by the code that needs them.
  */
 export { elasticCasing } from './casing.ts'
-export { circleSkirtRadius, neededStretch } from './girths.ts'
+export { circleSkirtRadius } from './circle-skirt.ts'
 export { PATTERN_LIMITS } from './limits.ts'
 export {
   addPiece,

@@ -60,6 +60,7 @@ async function figuresOf(asked: BenchArguments, say: Say) {
     checks,
     spares,
     garments,
+    briefs,
     stopping,
     proofs,
     puzzles: solved,
