@@ -3,7 +3,7 @@ import { isDemoId } from '../../core/records/demo.ts'
 import { readDemo } from '../../readers/model/demo.ts'
 import { putDemo } from '../../storage/demo/put-demo.ts'
 import { removeDemo as removeStoredDemo } from '../../storage/demo/remove-demo.ts'
-import { words } from '../words/words.ts'
+import { stashWords } from '../words/en/stash.ts'
 import { clothRecords } from './cloth-state.ts'
 import { storeTrouble, theStore } from './keeper.ts'
 import { notions, notionsWritten } from './notions-state.ts'
@@ -45,7 +45,7 @@ export async function removeDemo(): Promise<void> {
   try {
     await written()
     const removal = await removeStoredDemo(await theStore())
-    offerUndo(words.stash.demoRemoved, () => void restoreRemoval(removal))
+    offerUndo(stashWords.demoRemoved, () => void restoreRemoval(removal))
   } catch (error) {
     storeTrouble.value = error
   }

@@ -2,6 +2,7 @@ import { MM_PER_INCH } from '../../core/base/units.ts'
 import { type Garment, kindOf } from '../../core/garments/index.ts'
 import type { Contents } from '../../core/records/index.ts'
 import type { Cell } from '../../readers/csv/write-csv.ts'
+import { stashWords } from '../words/en/stash.ts'
 import { yours } from '../words/en/yours.ts'
 import { type Units, unitName } from '../words/format.ts'
 import { words } from '../words/words.ts'
@@ -36,7 +37,7 @@ function facts(garment: Garment, promised: string): readonly Cell[] {
     garment.place,
     cloth.colour,
     cloth.fibres,
-    cloth.structure === 'unknown' ? null : words.stash.made[cloth.structure],
+    cloth.structure === 'unknown' ? null : stashWords.made[cloth.structure],
     cloth.stretch?.across ?? null,
     cloth.stretch?.along ?? null,
     garment.gramsPerSquareMetre,

@@ -1,14 +1,15 @@
 import type { Mm } from '../../core/base/units.ts'
 import { type Garment, TELLING_MEASURES } from '../../core/garments/index.ts'
 import { polygonBox } from '../../core/geometry/index.ts'
+import { stashWords } from './en/stash.ts'
 import { type Units, unitName, writeBare, writePercent } from './format.ts'
 import { words } from './words.ts'
 
-const texts = words.stash
+const texts = stashWords
 
 /** What a garment is called; null: it is no longer in the stash. */
 export function garmentTitle(garment: Garment | null): string {
-  if (!garment) return words.stash.garmentGone
+  if (!garment) return stashWords.garmentGone
   return garment.name.trim() || words.garments.kinds[garment.kind]
 }
 

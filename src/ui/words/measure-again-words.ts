@@ -1,8 +1,8 @@
 import type { MeasureOutcome } from '../../core/planning/binding-measures.ts'
+import { measureAgainWords } from './en/measure-again.ts'
 import { type Units, writeSmall } from './format.ts'
-import { words } from './words.ts'
 
-const texts = words.measureAgain
+const texts = measureAgainWords
 
 /** What hangs on a measure that binds. */
 export function bindingWords({ by, verdict }: MeasureOutcome, units: Units): string {

@@ -1,7 +1,8 @@
 import type { Outcomes } from '../state/outcomes.ts'
+import { remedyWords } from './en/remedies.ts'
 import { words } from './words.ts'
 
-const texts = words.remedies
+const texts = remedyWords
 
 /** How the search for remedies stands. Nothing is said to help or to be no help that has not been solved. */
 export function remediesStatus(state: Outcomes<unknown>['state'], saving: number, inVain: number): string {

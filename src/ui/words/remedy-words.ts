@@ -1,11 +1,12 @@
 import type { Pattern } from '../../core/patterns/pattern.ts'
 import type { Remedy, RemedyStep } from '../../core/planning/remedies/remedy.ts'
 import { stepsOf } from '../state/remedy-change.ts'
+import { remedyWords } from './en/remedies.ts'
 import { type Units, writeList, writeNumber, writeSmall, writeWithUnit } from './format.ts'
 import { roleName } from './pattern-words.ts'
 import { words } from './words.ts'
 
-const texts = words.remedies
+const texts = remedyWords
 
 /** What she would do, and what it costs her. */
 export interface RemedySentence {
@@ -14,7 +15,7 @@ export interface RemedySentence {
 }
 
 /** A remedy in words. `pattern`: the one asked about, before the change. */
-export function remedyWords(remedy: Remedy, pattern: Pattern, units: Units): RemedySentence {
+export function remedySentence(remedy: Remedy, pattern: Pattern, units: Units): RemedySentence {
   const said = stepsOf(remedy).map((step) => stepWords(step, pattern, units))
   const [first, second] = said
   if (!first) return { what: texts.asItIs, cost: texts.asItIsCost }

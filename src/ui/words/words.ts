@@ -1,14 +1,10 @@
 import { check } from './en/check.ts'
 import { flaws } from './en/flaws.ts'
 import { garments } from './en/garments.ts'
-import { measureAgain } from './en/measure-again.ts'
 import { parts } from './en/parts.ts'
 import { patterns } from './en/patterns.ts'
-import { remedies } from './en/remedies.ts'
-import { settings } from './en/settings.ts'
 import { sharing } from './en/sharing.ts'
 import { cautions, shell } from './en/shell.ts'
-import { stash } from './en/stash.ts'
 import { verdict } from './en/verdict.ts'
 
 /**
@@ -23,10 +19,6 @@ export const words = {
   flaws,
   garments,
   verdict,
-  remedies,
-  measureAgain,
   patterns,
-  stash,
-  settings,
   sharing,
 }

@@ -4,13 +4,13 @@ import type { RemedyKind, RemedyStep } from '../../../src/core/planning/remedies
 import { DEFAULT_SETTINGS } from '../../../src/storage/stores/settings.ts'
 import { bindingWords } from '../../../src/ui/words/measure-again-words.ts'
 import { remediesStatus } from '../../../src/ui/words/remedies-status.ts'
-import { remedyWords } from '../../../src/ui/words/remedy-words.ts'
+import { remedySentence } from '../../../src/ui/words/remedy-words.ts'
 import { testPattern } from '../../support/check-draft.ts'
 
 const INCHES = { ...DEFAULT_SETTINGS, units: 'in' } as const
 
 const said = (steps: readonly RemedyStep[], settings = DEFAULT_SETTINGS) => {
-  const { what, cost } = remedyWords({ steps, question: {} as CheckQuestion }, testPattern(), settings)
+  const { what, cost } = remedySentence({ steps, question: {} as CheckQuestion }, testPattern(), settings)
   return `${what} | ${cost}`
 }
 

@@ -7,10 +7,11 @@ import { askedMeasures } from '../../state/check-draft.ts'
 import { draft, kind } from '../../state/check-state.ts'
 import { bindingMeasures } from '../../state/measure-again.ts'
 import { settings } from '../../state/settings-state.ts'
+import { measureAgainWords } from '../../words/en/measure-again.ts'
 import { bindingWords } from '../../words/measure-again-words.ts'
 import { words } from '../../words/words.ts'
 
-const texts = words.measureAgain
+const texts = measureAgainWords
 
 interface MeasureAgainProps {
   readonly asked: AnsweredCheck

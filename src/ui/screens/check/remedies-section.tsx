@@ -8,8 +8,9 @@ import { Icon } from '../../parts/icon.tsx'
 import { hideRemedy, inVainOf, remedies, savingOf, shownRemedy, showRemedy } from '../../state/remedies.ts'
 import { settings } from '../../state/settings-state.ts'
 import { signOf } from '../../state/verdict.ts'
+import { remedyWords } from '../../words/en/remedies.ts'
 import { remediesStatus } from '../../words/remedies-status.ts'
-import { remedyWords } from '../../words/remedy-words.ts'
+import { remedySentence } from '../../words/remedy-words.ts'
 import { words } from '../../words/words.ts'
 import './remedies-section.css'
 import { RemedySheet } from './remedy-sheet.tsx'
@@ -38,7 +39,7 @@ export function Remedies({ asked, pattern, given, onTaken }: RemediesProps) {
   const inVain = inVainOf(found)
   return (
     <section class="stack" aria-labelledby="remedies-title">
-      <h2 id="remedies-title">{words.remedies.title}</h2>
+      <h2 id="remedies-title">{remedyWords.title}</h2>
       <p role="status">{remediesStatus(state, saving.length, inVain.length)}</p>
       {given && saving.length > 0 && <p class="soft">{given}</p>}
       {saving.length > 0 && (
@@ -53,11 +54,11 @@ export function Remedies({ asked, pattern, given, onTaken }: RemediesProps) {
       {inVain.length > 0 && <InVain outcomes={inVain} pattern={pattern} />}
       {state === 'running' && (
         <Button icon="stop" onPress={remedies.stop}>
-          {words.remedies.stop}
+          {remedyWords.stop}
         </Button>
       )}
       {(state === 'stopped' || state === 'failed') && (
-        <Button onPress={() => void remedies.look(asked)}>{words.remedies.again}</Button>
+        <Button onPress={() => void remedies.look(asked)}>{remedyWords.again}</Button>
       )}
       {shownRemedy.value && <RemedySheet shown={shownRemedy.value} pattern={pattern} onTaken={onTaken} />}
     </section>
@@ -70,7 +71,7 @@ interface RowProps {
 }
 
 function Row({ outcome, pattern }: RowProps) {
-  const { what, cost } = remedyWords(outcome.remedy, pattern, settings.value)
+  const { what, cost } = remedySentence(outcome.remedy, pattern, settings.value)
   const sign = outcomeSign(outcome)
   return (
     <CardButton
@@ -93,13 +94,13 @@ function Row({ outcome, pattern }: RowProps) {
 function InVain({ outcomes, pattern }: { outcomes: readonly RemedyOutcome[]; pattern: Pattern }) {
   return (
     <details class="in-vain">
-      <summary>{words.remedies.inVain(outcomes.length)}</summary>
+      <summary>{remedyWords.inVain(outcomes.length)}</summary>
       <ul>
         {outcomes.map((outcome) => (
           <li key={outcome.rank}>
             <Icon name={SIGN_ICONS[outcomeSign(outcome)]} size={20} />
             <span>
-              {remedyWords(outcome.remedy, pattern, settings.value).what}:{' '}
+              {remedySentence(outcome.remedy, pattern, settings.value).what}:{' '}
               {words.verdict.words[outcomeSign(outcome)].toLowerCase()}
             </span>
           </li>

@@ -7,8 +7,9 @@ import { hideRemedy, type ShownRemedy, takeRemedy } from '../../state/remedies.t
 import { changeFor } from '../../state/remedy-change.ts'
 import { settings } from '../../state/settings-state.ts'
 import { signOf } from '../../state/verdict.ts'
+import { remedyWords } from '../../words/en/remedies.ts'
 import { writeSmall } from '../../words/format.ts'
-import { remedyWords } from '../../words/remedy-words.ts'
+import { remedySentence } from '../../words/remedy-words.ts'
 import { words } from '../../words/words.ts'
 import { LaySection } from './lay-section.tsx'
 import { SIGN_ICONS } from './verdict-strip.tsx'
@@ -22,11 +23,11 @@ interface RemedySheetProps {
 /** The lay of one remedy, and the change made in the check where the check can hold it. */
 export function RemedySheet({ shown, pattern, onTaken }: RemedySheetProps) {
   const { remedy, answer } = shown.outcome
-  const { what, cost } = remedyWords(remedy, pattern, settings.value)
+  const { what, cost } = remedySentence(remedy, pattern, settings.value)
   const change = changeFor(draft.value, remedy)
   const take = () => {
     hideRemedy()
-    if (change) takeRemedy(change, words.remedies.taken)
+    if (change) takeRemedy(change, remedyWords.taken)
     onTaken()
   }
   return (

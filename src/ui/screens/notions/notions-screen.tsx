@@ -10,6 +10,7 @@ import { newNotion, notions, notionsOpen, openNotions, unreadableNotions } from 
 import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
 import { notionWords } from '../../words/en/notions.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { kindWords, notionName, ownedWords } from '../../words/notion-words.ts'
 import { words } from '../../words/words.ts'
 import './notions.css'
@@ -83,7 +84,7 @@ function NotionCard({ notion }: { notion: Notion }) {
   return (
     <CardLink to={`/notions/${id}`} title={notionName(notion)}>
       <span class="card-text">{facts.filter((fact) => fact.trim() !== '').join(' · ')}</span>
-      {isDemo(notion) && <span class="tag">{words.stash.demoMark}</span>}
+      {isDemo(notion) && <span class="tag">{stashWords.demoMark}</span>}
       <span class="card-text card-inline">{ownedWords(notion, settings.value)}</span>
     </CardLink>
   )

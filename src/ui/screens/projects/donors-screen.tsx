@@ -17,6 +17,7 @@ import { openProjects, projectById, projectsOpen } from '../../state/projects-st
 import { reserveBlocked, reserveTogether } from '../../state/reserve-together.ts'
 import { garmentById, garments, openStash, stashOpen } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { writeList, writeNumber } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
@@ -171,7 +172,7 @@ function factsOf({ verdict, waste, price, missing }: DonorRow, colour: string): 
     colour,
     verdict === 'fits' ? texts.waste((waste / 1e6).toFixed(2)) : '',
     verdict === 'not-found' ? texts.missing(`${Math.round(missing * 100)} ${words.parts.percent}`) : '',
-    price === null ? '' : words.stash.cost(writeNumber(price)),
+    price === null ? '' : stashWords.cost(writeNumber(price)),
   ]
     .filter((fact) => fact !== '')
     .join(' · ')

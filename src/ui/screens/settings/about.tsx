@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals'
 import { Button } from '../../parts/button.tsx'
 import { Cautions } from '../../parts/notice.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
+import { settingsWords } from '../../words/en/settings.ts'
 import { words } from '../../words/words.ts'
 import { Section } from './section.tsx'
 
@@ -9,13 +10,13 @@ import { Section } from './section.tsx'
 export function About() {
   return (
     <>
-      <Section title={words.settings.cautions}>
+      <Section title={settingsWords.cautions}>
         <Cautions ids={Object.keys(words.cautions)} />
-        <p>{words.settings.cautionsEnd}</p>
+        <p>{settingsWords.cautionsEnd}</p>
       </Section>
-      <Section title={words.settings.about}>
-        <p>{words.settings.aboutText}</p>
-        <p>{words.settings.licence}</p>
+      <Section title={settingsWords.about}>
+        <p>{settingsWords.aboutText}</p>
+        <p>{settingsWords.licence}</p>
         <Licences />
       </Section>
     </>
@@ -27,15 +28,15 @@ function Licences() {
   const text = useSignal<string | null>(null)
   const show = () => {
     fetch('./third-party-licences.md')
-      .then((answer) => (answer.ok ? answer.text() : words.settings.thirdPartyFailed))
-      .catch(() => words.settings.thirdPartyFailed)
+      .then((answer) => (answer.ok ? answer.text() : settingsWords.thirdPartyFailed))
+      .catch(() => settingsWords.thirdPartyFailed)
       .then((read) => (text.value = read))
   }
   return (
     <>
-      <Button onPress={show}>{words.settings.thirdParty}</Button>
+      <Button onPress={show}>{settingsWords.thirdParty}</Button>
       {text.value !== null && (
-        <Sheet title={words.settings.thirdParty} onClose={() => (text.value = null)}>
+        <Sheet title={settingsWords.thirdParty} onClose={() => (text.value = null)}>
           <pre class="licences">{text.value}</pre>
         </Sheet>
       )}

@@ -3,8 +3,8 @@ import { Button } from '../../parts/button.tsx'
 import { Choice } from '../../parts/choice.tsx'
 import { GapPicker } from '../../parts/gap-picker.tsx'
 import { changeSettings, settings } from '../../state/settings-state.ts'
+import { settingsWords } from '../../words/en/settings.ts'
 import { writeNumber } from '../../words/format.ts'
-import { words } from '../../words/words.ts'
 import { CardRuler } from '../check/card-ruler.tsx'
 
 /** Units, how far a tape may be off, the room for the shears, the ruler on the screen. */
@@ -14,32 +14,32 @@ export function Measuring() {
     <>
       <Choice
         name="units"
-        label={words.settings.units}
-        options={(['cm', 'in'] as const).map((value) => ({ value, label: words.settings.unitNames[value] }))}
+        label={settingsWords.units}
+        options={(['cm', 'in'] as const).map((value) => ({ value, label: settingsWords.unitNames[value] }))}
         value={units}
         onChoose={(chosen) => changeSettings({ units: chosen })}
       />
       {units === 'in' && (
         <Choice
           name="fraction"
-          label={words.settings.fraction}
-          options={(['8', '16'] as const).map((value) => ({ value, label: words.settings.fractions[value] }))}
+          label={settingsWords.fraction}
+          options={(['8', '16'] as const).map((value) => ({ value, label: settingsWords.fractions[value] }))}
           value={inchFraction === 8 ? '8' : '16'}
           onChoose={(chosen) => changeSettings({ inchFraction: chosen === '8' ? 8 : 16 })}
         />
       )}
       <GapPicker
         id="tape-doubt"
-        label={words.settings.tapeDoubt}
-        hint={words.settings.tapeDoubtHint}
+        label={settingsWords.tapeDoubt}
+        hint={settingsWords.tapeDoubtHint}
         value={tapeDoubt}
         units={settings.value}
         onPick={(value) => changeSettings({ tapeDoubt: value })}
       />
       <GapPicker
         id="least-gap"
-        label={words.settings.gap}
-        hint={words.settings.gapHint}
+        label={settingsWords.gap}
+        hint={settingsWords.gapHint}
         value={clearance}
         units={settings.value}
         onPick={(value) => changeSettings({ clearance: value })}
@@ -55,12 +55,12 @@ function Ruler() {
   const { dotsPerMm } = settings.value
   return (
     <div class="stack">
-      <h3>{words.settings.ruler}</h3>
+      <h3>{settingsWords.ruler}</h3>
       <p class="field-hint">
-        {dotsPerMm === null ? words.settings.rulerGuess : words.settings.rulerSet(writeNumber(dotsPerMm))}
+        {dotsPerMm === null ? settingsWords.rulerGuess : settingsWords.rulerSet(writeNumber(dotsPerMm))}
       </p>
       <Button icon="card" onPress={() => (open.value = true)}>
-        {dotsPerMm === null ? words.settings.rulerDo : words.settings.rulerAgain}
+        {dotsPerMm === null ? settingsWords.rulerDo : settingsWords.rulerAgain}
       </Button>
       {open.value && <CardRuler onClose={() => (open.value = false)} />}
     </div>

@@ -1,7 +1,7 @@
 import { Choice } from '../../parts/choice.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { changeSettings, settings } from '../../state/settings-state.ts'
-import { words } from '../../words/words.ts'
+import { settingsWords } from '../../words/en/settings.ts'
 import { About } from './about.tsx'
 import { HomeScreen } from './home-screen.tsx'
 import { Measuring } from './measuring.tsx'
@@ -12,29 +12,29 @@ import { YoursCard } from './yours-card.tsx'
 /** What holds for the whole app. Every choice takes effect and is stored at once. */
 export function SettingsScreen() {
   return (
-    <Screen title={words.settings.title}>
-      <Section title={words.settings.measuring}>
+    <Screen title={settingsWords.title}>
+      <Section title={settingsWords.measuring}>
         <Measuring />
       </Section>
-      <Section title={words.settings.looks}>
+      <Section title={settingsWords.looks}>
         <Choice
           name="theme"
-          label={words.settings.theme}
+          label={settingsWords.theme}
           options={(['auto', 'light', 'dark'] as const).map((value) => ({
             value,
-            label: words.settings.themes[value],
+            label: settingsWords.themes[value],
           }))}
           value={settings.value.theme}
           onChoose={(theme) => changeSettings({ theme })}
         />
       </Section>
-      <Section title={words.settings.yours}>
+      <Section title={settingsWords.yours}>
         <YoursCard />
       </Section>
-      <Section title={words.settings.storage}>
+      <Section title={settingsWords.storage}>
         <OnThisPhone />
       </Section>
-      <Section title={words.settings.home}>
+      <Section title={settingsWords.home}>
         <HomeScreen />
       </Section>
       <About />

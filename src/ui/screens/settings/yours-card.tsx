@@ -1,8 +1,8 @@
 import { useEffect } from 'preact/hooks'
 import { CardLink } from '../../parts/card.tsx'
 import { backupFacts, backupIsDue, readFacts } from '../../state/backup-due.ts'
+import { settingsWords } from '../../words/en/settings.ts'
 import { writeDay } from '../../words/format.ts'
-import { words } from '../../words/words.ts'
 
 /** The way to backups, with when the last was made; a nudge when that is long ago. */
 export function YoursCard() {
@@ -10,16 +10,16 @@ export function YoursCard() {
   const facts = backupFacts.value
   return (
     <>
-      <CardLink to="/settings/yours" title={words.settings.yoursOpen}>
+      <CardLink to="/settings/yours" title={settingsWords.yoursOpen}>
         <span class="field-hint" role="status">
           {facts && lastBackup(facts.backedUpAt)}
         </span>
       </CardLink>
-      {facts && backupIsDue(facts, Date.now()) && <p class="field-query">{words.settings.backupDue}</p>}
+      {facts && backupIsDue(facts, Date.now()) && <p class="field-query">{settingsWords.backupDue}</p>}
     </>
   )
 }
 
 export function lastBackup(at: number | null): string {
-  return at === null ? words.settings.neverBackedUp : words.settings.backedUp(writeDay(at))
+  return at === null ? settingsWords.neverBackedUp : settingsWords.backedUp(writeDay(at))
 }

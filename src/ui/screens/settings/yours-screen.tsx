@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks'
 import { useParams } from 'wouter-preact'
+import { settingsWords } from '../../words/en/settings.ts'
 import '../../parts/field.css'
 import { Screen } from '../../parts/screen.tsx'
 import { backupFacts, backupIsDue } from '../../state/backup-due.ts'
@@ -7,7 +8,6 @@ import { storageFacts } from '../../state/storage-facts.ts'
 import { readContentsNow } from '../../state/yours-state.ts'
 import { yours } from '../../words/en/yours.ts'
 import { writeBytes } from '../../words/format.ts'
-import { words } from '../../words/words.ts'
 import { Section } from './section.tsx'
 import { BackUpButton } from './yours-back-up.tsx'
 import { lastBackup } from './yours-card.tsx'
@@ -27,7 +27,7 @@ export function YoursScreen() {
       <Section title={yours.backUp}>
         <p>{yours.intro}</p>
         {facts && <p class="field-hint">{lastBackup(facts.backedUpAt)}</p>}
-        {facts && backupIsDue(facts, Date.now()) && <p class="field-query">{words.settings.backupDue}</p>}
+        {facts && backupIsDue(facts, Date.now()) && <p class="field-query">{settingsWords.backupDue}</p>}
         <BackUpButton />
         {used !== null && left !== null && (
           <p class="field-hint">{yours.room(writeBytes(used), writeBytes(left))}</p>

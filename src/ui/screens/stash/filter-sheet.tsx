@@ -7,9 +7,10 @@ import { Picker } from '../../parts/picker.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
 import { settings } from '../../state/settings-state.ts'
 import { foundGarments, look, placesInUse, stashFilter } from '../../state/stash-view.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { words } from '../../words/words.ts'
 
-const texts = words.stash
+const texts = stashWords
 
 /** What a garment must be to be shown: what its cloth does, how much of it is free, where it lies. */
 export function FilterSheet({ onClose }: { onClose: () => void }) {

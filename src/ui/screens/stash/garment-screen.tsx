@@ -16,6 +16,7 @@ import { openCloth } from '../../state/cloth-state.ts'
 import { openProjects } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { changeGarment, dropGarment, garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { writeWithUnit } from '../../words/format.ts'
 import { clothWords, garmentTitle } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
@@ -37,9 +38,9 @@ export function GarmentScreen() {
   if (garment) return <Shown key={id} garment={garment} />
   if (!stashOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   return (
-    <Screen title={words.stash.gone} back="/stash">
+    <Screen title={stashWords.gone} back="/stash">
       <ButtonLink look="main" to="/stash">
-        {words.stash.toAll}
+        {stashWords.toAll}
       </ButtonLink>
     </Screen>
   )
@@ -55,7 +56,7 @@ function Shown({ garment }: { garment: Garment }) {
       foot={
         <div class="foot-row">
           <Button look="main" icon="check" wide onPress={() => go(checkAgain(garment))}>
-            {pattern.value ? words.stash.againFor(pattern.value.name) : words.stash.again}
+            {pattern.value ? stashWords.againFor(pattern.value.name) : stashWords.again}
           </Button>
         </div>
       }
@@ -75,11 +76,11 @@ function Shown({ garment }: { garment: Garment }) {
         look="danger"
         icon="remove"
         onPress={() => {
-          dropGarment(garment, words.stash.removed(name))
+          dropGarment(garment, stashWords.removed(name))
           go('/stash')
         }}
       >
-        {words.stash.remove}
+        {stashWords.remove}
       </Button>
     </Screen>
   )
@@ -90,7 +91,7 @@ function MeasureList({ garment }: { garment: Garment }) {
   if (measured.length === 0) return null
   return (
     <section class="stack" aria-labelledby="measures">
-      <h2 id="measures">{words.stash.measures}</h2>
+      <h2 id="measures">{stashWords.measures}</h2>
       <dl class="measure-list">
         {measured.map(({ id }) => (
           <div key={id}>
@@ -109,10 +110,10 @@ function Noted({ garment }: { garment: Garment }) {
   const set = (part: Partial<Garment>) => changeGarment(id, part)
   return (
     <section class="stack" aria-label={words.check.note}>
-      <Tick label={words.stash.washedBox} checked={garment.washed} onChange={(washed) => set({ washed })} />
+      <Tick label={stashWords.washedBox} checked={garment.washed} onChange={(washed) => set({ washed })} />
       <Tick
-        label={words.stash.usedUp}
-        hint={words.stash.usedUpHint}
+        label={stashWords.usedUp}
+        hint={stashWords.usedUpHint}
         checked={garment.usedUp}
         onChange={(usedUp) => set({ usedUp })}
       />
@@ -124,35 +125,35 @@ function Noted({ garment }: { garment: Garment }) {
       />
       <TextField
         id="garment-place"
-        label={words.stash.place}
-        hint={words.stash.placeHint}
+        label={stashWords.place}
+        hint={stashWords.placeHint}
         value={garment.place}
         onValue={(place) => set({ place })}
       />
       <TextField
         id="garment-colour"
-        label={words.stash.colour}
+        label={stashWords.colour}
         value={cloth.colour}
         onValue={(colour) => set({ cloth: { ...cloth, colour } })}
       />
       <TextField
         id="garment-fibres"
-        label={words.stash.fibres}
-        hint={words.stash.fibresHint}
+        label={stashWords.fibres}
+        hint={stashWords.fibresHint}
         value={cloth.fibres}
         onValue={(fibres) => set({ cloth: { ...cloth, fibres } })}
       />
       <NumberField
         id="garment-weight"
-        label={words.stash.weight}
+        label={stashWords.weight}
         value={garment.gramsPerSquareMetre}
-        unit={words.stash.weightUnit}
+        unit={stashWords.weightUnit}
         least={1}
         most={5_000}
         step={10}
         onValue={(gramsPerSquareMetre) => set({ gramsPerSquareMetre })}
       />
-      <Field id="garment-bought" label={words.stash.boughtOn}>
+      <Field id="garment-bought" label={stashWords.boughtOn}>
         <input
           id="garment-bought"
           class="field-input"

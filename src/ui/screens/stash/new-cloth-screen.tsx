@@ -10,9 +10,10 @@ import { Tick } from '../../parts/tick.tsx'
 import { newId } from '../../state/new-id.ts'
 import { settings } from '../../state/settings-state.ts'
 import { addGarment } from '../../state/stash-state.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { words } from '../../words/words.ts'
 
-const texts = words.stash.newCloth
+const texts = stashWords.newCloth
 
 /** A remnant or length of cloth by width and length, without the steps of a check. The rest is asked on its own page. */
 export function NewClothScreen() {
@@ -74,7 +75,7 @@ export function NewClothScreen() {
       <TextField id="cloth-name" label={texts.name} value={name} onValue={(text) => set({ name: text })} />
       <TextField
         id="cloth-colour"
-        label={words.stash.colour}
+        label={stashWords.colour}
         value={made.colour}
         onValue={(colour) => set({ cloth: { ...made, colour } })}
       />

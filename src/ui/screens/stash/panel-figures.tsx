@@ -10,8 +10,8 @@ import { NOTHING_KEPT, type PanelView, type PlacedPiece } from '../../state/lay-
 import { projectById } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { panelTitle } from '../../words/cloth-words.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { sizeWords } from '../../words/garment-words.ts'
-import { words } from '../../words/words.ts'
 import './stash.css'
 
 /** The cloth there is of the garment, all to one scale: panels and offcuts, what is spoilt and what is promised. */
@@ -23,11 +23,11 @@ export function PanelFigures({ garment }: { garment: Garment }) {
   )
   return (
     <section class="stack" aria-labelledby="panels">
-      <h2 id="panels">{words.stash.panels}</h2>
+      <h2 id="panels">{stashWords.panels}</h2>
       {panels.length === 0 ? (
-        <p>{words.stash.panelsNone}</p>
+        <p>{stashWords.panelsNone}</p>
       ) : (
-        <p class="soft">{words.stash.free((freeAreaNow(garment) / 1e6).toFixed(2))}</p>
+        <p class="soft">{stashWords.free((freeAreaNow(garment) / 1e6).toFixed(2))}</p>
       )}
       <ul class="lay">
         {panels.map((panel) => (
@@ -37,7 +37,7 @@ export function PanelFigures({ garment }: { garment: Garment }) {
           </li>
         ))}
       </ul>
-      <p class="field-hint">{words.stash.panelsHint}</p>
+      <p class="field-hint">{stashWords.panelsHint}</p>
     </section>
   )
 }
@@ -50,8 +50,8 @@ function Caption({ panel }: { panel: FreePanel }) {
       <br />
       <span class="soft">{sizeWords(maxX - minX, maxY - minY, settings.value)}</span>
       {panel.from === 'offcut' && panel.reserved.length === 0 && (
-        <Button look="quiet" onPress={() => void keepOffcut(panel.id, false, words.stash.offcutDropped)}>
-          {words.stash.offcutDrop}
+        <Button look="quiet" onPress={() => void keepOffcut(panel.id, false, stashWords.offcutDropped)}>
+          {stashWords.offcutDrop}
         </Button>
       )}
     </span>

@@ -4,8 +4,8 @@ import type { Garment } from '../../../core/garments/index.ts'
 import { Button } from '../../parts/button.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
 import { dropPhoto, keepPhoto, pictureOf } from '../../state/photos.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
-import { words } from '../../words/words.ts'
 import './photo-strip.css'
 
 /** The garment's photos, to look at large, to add to and to take away. */
@@ -17,7 +17,7 @@ export function PhotoStrip({ garment }: { garment: Garment }) {
     for (const file of files ?? []) if (!(await keepPhoto(garment.id, file))) failed.value = true
   }
   return (
-    <section class="stack" aria-label={words.stash.photos}>
+    <section class="stack" aria-label={stashWords.photos}>
       {garment.photos.length > 0 && (
         <ul class="photo-strip">
           {garment.photos.map((photo, k) => (
@@ -25,7 +25,7 @@ export function PhotoStrip({ garment }: { garment: Garment }) {
               <button
                 type="button"
                 class="photo-button"
-                aria-label={words.stash.photoOf(name, k + 1)}
+                aria-label={stashWords.photoOf(name, k + 1)}
                 onClick={() => (large.value = photo)}
               >
                 <Picture photo={photo} />
@@ -37,7 +37,7 @@ export function PhotoStrip({ garment }: { garment: Garment }) {
       <TakePhoto onFiles={(files) => void add(files)} />
       {failed.value && (
         <p class="field-error" role="alert">
-          {words.stash.photoFailed}
+          {stashWords.photoFailed}
         </p>
       )}
       {large.value !== null && (
@@ -49,11 +49,11 @@ export function PhotoStrip({ garment }: { garment: Garment }) {
             look="danger"
             icon="remove"
             onPress={() => {
-              void dropPhoto(garment.id, large.value ?? '', words.stash.photoRemoved)
+              void dropPhoto(garment.id, large.value ?? '', stashWords.photoRemoved)
               large.value = null
             }}
           >
-            {words.stash.photoRemove}
+            {stashWords.photoRemove}
           </Button>
         </Sheet>
       )}
@@ -90,14 +90,14 @@ function TakePhoto({ onFiles }: { onFiles: (files: FileList | null) => void }) {
         accept="image/*"
         multiple
         tabIndex={-1}
-        aria-label={words.stash.photoAdd}
+        aria-label={stashWords.photoAdd}
         onChange={(event) => {
           onFiles(event.currentTarget.files)
           event.currentTarget.value = ''
         }}
       />
       <Button icon="photo" onPress={() => input.current?.click()}>
-        {words.stash.photoAdd}
+        {stashWords.photoAdd}
       </Button>
     </>
   )

@@ -9,8 +9,8 @@ import { clothNow } from '../../state/cloth-now.ts'
 import { clothRecords, clothRefusal, undoCut } from '../../state/cloth-state.ts'
 import { projectById } from '../../state/projects-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { faultWords } from '../../words/project-words.ts'
-import { words } from '../../words/words.ts'
 
 /** What of the garment is promised to which project, and what was cut from it. */
 export function Promises({ garment }: { garment: Garment }) {
@@ -20,7 +20,7 @@ export function Promises({ garment }: { garment: Garment }) {
     <>
       {reserved.length > 0 && (
         <section class="stack" aria-labelledby="promised">
-          <h2 id="promised">{words.stash.promised}</h2>
+          <h2 id="promised">{stashWords.promised}</h2>
           <ul class="stack">
             {reserved.map((reservation) => (
               <Promised key={reservation.id} reservation={reservation} />
@@ -30,7 +30,7 @@ export function Promises({ garment }: { garment: Garment }) {
       )}
       {cuts.length > 0 && (
         <section class="stack" aria-labelledby="cuts">
-          <h2 id="cuts">{words.stash.cuts}</h2>
+          <h2 id="cuts">{stashWords.cuts}</h2>
           <ul class="stack">
             {cuts.map((cut) => (
               <CutLine key={cut.id} cut={cut} />
@@ -38,7 +38,7 @@ export function Promises({ garment }: { garment: Garment }) {
           </ul>
           {clothRefusal.value instanceof CutAgain && (
             <p class="field-error" role="alert">
-              {words.stash.cutBackNot}
+              {stashWords.cutBackNot}
             </p>
           )}
         </section>
@@ -53,7 +53,7 @@ function Promised({ reservation }: { reservation: Reservation }) {
   return (
     <li>
       <Link class="card" href={`/projects/${reservation.project}`}>
-        {words.stash.promisedTo(
+        {stashWords.promisedTo(
           projectName(reservation.project),
           projectWords.pieces(reservation.pieces.length),
         )}
@@ -78,10 +78,10 @@ function CutLine({ cut }: { cut: Cut }) {
   return (
     <li class="row">
       <span class="grow">
-        {words.stash.cutFor(projectWords.pieces(cut.pieces.length), projectName(cut.project), day)}
+        {stashWords.cutFor(projectWords.pieces(cut.pieces.length), projectName(cut.project), day)}
       </span>
       <Button look="quiet" onPress={() => void undoCut(cut.id)}>
-        {words.stash.cutBack}
+        {stashWords.cutBack}
       </Button>
     </li>
   )

@@ -19,6 +19,7 @@ import {
   stashFilter,
   stashOrder,
 } from '../../state/stash-view.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { writeNumber } from '../../words/format.ts'
 import { clothInShort, garmentTitle, measuresInShort } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
@@ -35,25 +36,25 @@ export function StashList() {
   const asks = asksOf(stashFilter.value)
   const isNarrowed = searched.value.trim() !== '' || asks > 0
   return (
-    <section class="stack" aria-label={words.stash.title}>
+    <section class="stack" aria-label={stashWords.title}>
       {all.length >= SEARCH_FROM && (
         <>
           <TextField
             id="stash-search"
-            label={words.stash.search}
-            hint={words.stash.searchHint}
+            label={stashWords.search}
+            hint={stashWords.searchHint}
             value={searched.value}
             onValue={(text) => look({ text })}
           />
           <div class="stash-tools">
             <Button icon="list" onPress={() => (filtering.value = true)}>
-              {asks === 0 ? words.stash.filter : words.stash.filterOn(asks)}
+              {asks === 0 ? stashWords.filter : stashWords.filterOn(asks)}
             </Button>
             <Picker
               id="stash-order"
-              label={words.stash.order}
+              label={stashWords.order}
               value={stashOrder.value}
-              options={STASH_ORDERS.map((order) => ({ value: order, label: words.stash.orders[order] }))}
+              options={STASH_ORDERS.map((order) => ({ value: order, label: stashWords.orders[order] }))}
               onPick={(order) => look({ order })}
             />
           </div>
@@ -61,13 +62,13 @@ export function StashList() {
       )}
       <p class="soft" role="status">
         {isNarrowed
-          ? words.stash.found(writeNumber(found.length), words.stash.count(all.length))
-          : words.stash.count(found.length)}
+          ? stashWords.found(writeNumber(found.length), stashWords.count(all.length))
+          : stashWords.count(found.length)}
       </p>
       {found.length === 0 && (
         <>
-          <p>{words.stash.noneFound}</p>
-          <Button onPress={() => look({ text: '', filter: NO_FILTER })}>{words.stash.showAll}</Button>
+          <p>{stashWords.noneFound}</p>
+          <Button onPress={() => look({ text: '', filter: NO_FILTER })}>{stashWords.showAll}</Button>
         </>
       )}
       <ul class="stack">
@@ -79,7 +80,7 @@ export function StashList() {
       </ul>
       {shown.length < found.length && (
         <Button wide onPress={() => (pages.value += 1)}>
-          {words.stash.more(found.length - shown.length)}
+          {stashWords.more(found.length - shown.length)}
         </Button>
       )}
       {filtering.value && <FilterSheet onClose={() => (filtering.value = false)} />}
@@ -109,11 +110,11 @@ function GarmentCard({ garment }: { garment: Garment }) {
         {joined(title === kindName ? '' : kindName, measuresInShort(garment, settings.value))}
       </span>
       <span class="card-text">{joined(clothInShort(garment), place.trim())}</span>
-      {isDemo(garment) && <span class="tag">{words.stash.demoMark}</span>}
-      {reserved > 0 && <span class="tag tag-open">{words.stash.reservedTag}</span>}
-      {usedUp && <span class="tag">{words.stash.usedUpTag}</span>}
-      {!washed && <span class="tag tag-open">{words.stash.unwashed}</span>}
-      {price !== null && <span class="card-text card-inline">{words.stash.cost(writeNumber(price))}</span>}
+      {isDemo(garment) && <span class="tag">{stashWords.demoMark}</span>}
+      {reserved > 0 && <span class="tag tag-open">{stashWords.reservedTag}</span>}
+      {usedUp && <span class="tag">{stashWords.usedUpTag}</span>}
+      {!washed && <span class="tag tag-open">{stashWords.unwashed}</span>}
+      {price !== null && <span class="card-text card-inline">{stashWords.cost(writeNumber(price))}</span>}
     </CardLink>
   )
 }

@@ -6,6 +6,7 @@ import { openCloth } from '../../state/cloth-state.ts'
 import { hasDemo, loadDemo, removeDemo } from '../../state/demo.ts'
 import { garments, openStash, stashOpen, unreadableGarments } from '../../state/stash-state.ts'
 import { notionWords } from '../../words/en/notions.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { words } from '../../words/words.ts'
 import { StashList } from './stash-list.tsx'
 import './stash.css'
@@ -19,16 +20,16 @@ export function StashScreen() {
   if (!stashOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   const unreadable = unreadableGarments.value.length
   return (
-    <Screen title={words.stash.title}>
+    <Screen title={stashWords.title}>
       {garments.value.length === 0 ? <Empty /> : <StashList />}
       <div class="stack">
         <ButtonLink icon="plus" to="/stash/new-cloth">
-          {words.stash.addCloth}
+          {stashWords.addCloth}
         </ButtonLink>
         <ButtonLink to="/notions">{notionWords.toNotions}</ButtonLink>
       </div>
       <Demo />
-      {unreadable > 0 && <p class="soft">{words.stash.unreadable(unreadable)}</p>}
+      {unreadable > 0 && <p class="soft">{stashWords.unreadable(unreadable)}</p>}
     </Screen>
   )
 }
@@ -36,10 +37,10 @@ export function StashScreen() {
 function Empty() {
   return (
     <section class="stack" aria-labelledby="stash-empty">
-      <h2 id="stash-empty">{words.stash.empty}</h2>
-      <p>{words.stash.emptyHow}</p>
+      <h2 id="stash-empty">{stashWords.empty}</h2>
+      <p>{stashWords.emptyHow}</p>
       <ButtonLink look="main" icon="check" to="/">
-        {words.stash.toCheck}
+        {stashWords.toCheck}
       </ButtonLink>
     </section>
   )
@@ -52,15 +53,15 @@ function Demo() {
     failed.value = false
     loadDemo().catch(() => (failed.value = true))
   }
-  if (hasDemo.value) return <Button onPress={() => void removeDemo()}>{words.stash.demoRemove}</Button>
+  if (hasDemo.value) return <Button onPress={() => void removeDemo()}>{stashWords.demoRemove}</Button>
   return (
     <section class="stack" aria-labelledby="demo-title">
-      <h2 id="demo-title">{words.stash.demo}</h2>
-      <p>{words.stash.demoHow}</p>
-      <Button onPress={load}>{words.stash.demoLoad}</Button>
+      <h2 id="demo-title">{stashWords.demo}</h2>
+      <p>{stashWords.demoHow}</p>
+      <Button onPress={load}>{stashWords.demoLoad}</Button>
       {failed.value && (
         <p class="field-error" role="alert">
-          {words.stash.demoFailed}
+          {stashWords.demoFailed}
         </p>
       )}
     </section>

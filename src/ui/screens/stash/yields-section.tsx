@@ -9,11 +9,12 @@ import { tell } from '../../state/check-state.ts'
 import { chooseMake } from '../../state/choose-make.ts'
 import { allPatterns } from '../../state/patterns-state.ts'
 import { searchYields, stopYields, yieldSearch } from '../../state/yields.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { writeList } from '../../words/format.ts'
 import { patternName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
 
-const texts = words.stash.yields
+const texts = stashWords.yields
 
 /** What the garment would yield of all her patterns, sizes and versions. */
 export function YieldsSection({ garment }: { garment: Garment }) {

@@ -1,4 +1,4 @@
-export const measureAgain = {
+export const measureAgainWords = {
   title: 'Measure these again',
   titleNear: 'One measure may save it',
   hint: 'It fits or fails by them. Lay the garment smooth and take each once more.',

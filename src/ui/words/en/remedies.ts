@@ -1,7 +1,7 @@
 import type { FlawKind } from '../../../core/garments/garment.ts'
 
 /** Changes as orders, so that two can be said in a row; costs as sentences. */
-export const remedies = {
+export const remedyWords = {
   title: 'What would save it',
   looking: 'Looking for what would save it…',
   lookingOn: (count: number) => `${found(count)} so far, still looking…`,

@@ -1,4 +1,4 @@
-export const settings = {
+export const settingsWords = {
   title: 'Settings',
   measuring: 'Measuring',
   units: 'Lengths in',

@@ -1,4 +1,4 @@
-export const stash = {
+export const stashWords = {
   title: 'Stash',
   garmentGone: 'a garment no longer in the stash',
   search: 'Search',
