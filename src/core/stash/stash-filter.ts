@@ -1,6 +1,7 @@
 import type { Stretch, Surface } from '../base/terms.ts'
 import type { Mm } from '../base/units.ts'
 import type { Cloth, Garment } from '../garments/garment.ts'
+import { colourWords, fibreNames } from './said-of-cloth.ts'
 
 /** What a garment must be to be shown. Everything absent or null asks nothing. */
 export interface StashFilter {
@@ -8,6 +9,10 @@ export interface StashFilter {
   readonly stretch: Stretch
   readonly structure: Exclude<Cloth['structure'], 'unknown'> | null
   readonly surface: Surface | null
+  /** A word of its colour, as `colourWords` gives it. */
+  readonly colour: string | null
+  /** A fibre in it, as `fibreNames` gives it. */
+  readonly fibre: string | null
   readonly washed: boolean | null
   /** Where it lies, word for word. */
   readonly place: string | null
@@ -23,6 +28,8 @@ export const NO_FILTER: StashFilter = {
   stretch: { across: 0, along: 0 },
   structure: null,
   surface: null,
+  colour: null,
+  fibre: null,
   washed: null,
   place: null,
   state: null,
@@ -45,6 +52,8 @@ export function passes(garment: Garment, facts: ClothFacts, filter: StashFilter)
   if (!isInState(garment, facts, filter.state)) return false
   if (filter.structure !== null && cloth.structure !== filter.structure) return false
   if (filter.surface !== null && cloth.surface !== filter.surface) return false
+  if (filter.colour !== null && !colourWords(cloth.colour).includes(filter.colour)) return false
+  if (filter.fibre !== null && !fibreNames(cloth.fibres).includes(filter.fibre)) return false
   if (filter.washed !== null && washed !== filter.washed) return false
   if (filter.place !== null && place.trim() !== filter.place) return false
   if (!stretchesEnough(cloth.stretch, filter.stretch)) return false

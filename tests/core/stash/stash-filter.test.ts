@@ -41,6 +41,17 @@ describe('a filter of the stash', () => {
     expect(pass({ place: 'box 1' }, { place: 'box 11' })).toBe(false)
   })
 
+  it('by a colour and by a fibre, whole words both', () => {
+    const { cloth } = testGarment()
+    const tee = { cloth: { ...cloth, colour: 'Pale blue', fibres: '95 % cotton, 5 % elastane' } }
+    expect(pass({ colour: 'blue' }, tee)).toBe(true)
+    expect(pass({ colour: 'blu' }, tee)).toBe(false)
+    expect(pass({ colour: 'blue' }, { cloth: { ...cloth, colour: '' } })).toBe(false)
+    expect(pass({ fibre: 'elastane' }, tee)).toBe(true)
+    expect(pass({ fibre: 'wool' }, tee)).toBe(false)
+    expect(asksOf({ ...NO_FILTER, colour: 'blue', fibre: 'cotton' })).toBe(2)
+  })
+
   it('by state', () => {
     expect(pass({ state: 'free' })).toBe(true)
     expect(pass({ state: 'reserved' })).toBe(false)

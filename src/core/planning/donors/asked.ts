@@ -3,7 +3,7 @@ import type { ClothRole } from '../../base/terms.ts'
 import type { Mm } from '../../base/units.ts'
 import { polygonArea } from '../../geometry/index.ts'
 import type { Pattern } from '../../patterns/pattern.ts'
-import { piecesOf } from '../../patterns/pieces-of.ts'
+import { type PieceInSize, piecesOf } from '../../patterns/pieces-of.ts'
 import type { Heads } from '../check.ts'
 import type { LayPiece, LayProblem } from '../lay-problem.ts'
 import { plainPiece } from '../plain-piece.ts'
@@ -17,6 +17,8 @@ export interface DonorQuestion {
   readonly size: string
   /** Cloth roles that one donor shall yield together; null: every piece of the version. */
   readonly roles: readonly ClothRole[] | null
+  /** Id of the only piece wanted, in all its copies, even where it is optional; absent: every piece of the roles. */
+  readonly piece?: string
   /** The user's own gap between pieces; the larger of this and the pattern's counts. */
   readonly clearance: Mm
   /** Colours wanted, by role, in her own words. A role without any takes every colour. */
@@ -35,16 +37,19 @@ export interface Asked {
   readonly area: number
 }
 
-/** Faults name what the pattern lacks: a version or size that does not exist, a role with no pieces. */
+/** Faults name what the pattern lacks: a version or size that does not exist, a role with no pieces, the piece. */
 export function askedOf(question: DonorQuestion): Result<Asked> {
-  const { pattern, version, size, roles } = question
-  const found = piecesOf(pattern, version, size)
-  if (!found.ok) return found
-  const inRoles = found.value.filter(({ piece }) => roles === null || roles.includes(piece.role))
-  if (inRoles.length === 0)
-    return failed([{ field: 'roles', message: 'no piece of this version has the role asked' }])
-  const pieces = inRoles.map((inSize): LayPiece => ({ ...plainPiece(inSize), cloth: inSize.piece.role }))
-  const asked = [...new Set(inRoles.map(({ piece }) => piece.role))]
+  const { pattern, size } = question
+  const wanted = wantedOf(question)
+  if (!wanted.ok) return wanted
+  const pieces = wanted.value.map(
+    (inSize): LayPiece => ({
+      ...plainPiece(inSize),
+      cloth: inSize.piece.role,
+      ...(question.piece === undefined ? {} : { optional: false }),
+    }),
+  )
+  const asked = [...new Set(wanted.value.map(({ piece }) => piece.role))]
   return ok({
     name: `${pattern.name}, ${size}`,
     clearance: Math.max(pattern.clearance, question.clearance),
@@ -53,6 +58,25 @@ export function askedOf(question: DonorQuestion): Result<Asked> {
     colours: asked.map((role) => question.colours[role] ?? ''),
     area: pieces.reduce((sum, piece) => sum + (piece.optional ? 0 : piece.count * areaOf(piece)), 0),
   })
+}
+
+function wantedOf({
+  pattern,
+  version,
+  size,
+  roles,
+  piece: only,
+}: DonorQuestion): Result<readonly PieceInSize[]> {
+  const found = piecesOf(pattern, version, size)
+  if (!found.ok) return found
+  const inRoles = found.value.filter(({ piece }) => roles === null || roles.includes(piece.role))
+  if (inRoles.length === 0)
+    return failed([{ field: 'roles', message: 'no piece of this version has the role asked' }])
+  if (only === undefined) return ok(inRoles)
+  const wanted = inRoles.filter(({ piece }) => piece.id === only)
+  return wanted.length > 0
+    ? ok(wanted)
+    : failed([{ field: 'piece', message: `this version and role need no piece “${only}”` }])
 }
 
 /** Area of one copy, mm². */

@@ -1,3 +1,5 @@
+import { colourWords } from '../../stash/said-of-cloth.ts'
+
 /** How a donor's colour serves: as wanted or nothing wanted, not known, another one. Best first. */
 export const COLOUR_MATCHES = ['as-wanted', 'unknown', 'other'] as const
 export type ColourMatch = (typeof COLOUR_MATCHES)[number]
@@ -6,10 +8,10 @@ export type ColourMatch = (typeof COLOUR_MATCHES)[number]
 export function colourMatch(colour: string, wanted: string): ColourMatch {
   const choices = wanted
     .split(/[,;/]/)
-    .map(wordsOf)
+    .map(colourWords)
     .filter(({ length }) => length > 0)
   if (choices.length === 0) return 'as-wanted'
-  const has = wordsOf(colour)
+  const has = colourWords(colour)
   if (has.length === 0) return 'unknown'
   return choices.some((words) => words.every((word) => has.includes(word))) ? 'as-wanted' : 'other'
 }
@@ -18,8 +20,4 @@ export function colourMatch(colour: string, wanted: string): ColourMatch {
 export function poorestMatch(colour: string, wanted: readonly string[]): ColourMatch {
   const ranks = wanted.map((words) => COLOUR_MATCHES.indexOf(colourMatch(colour, words)))
   return COLOUR_MATCHES[Math.max(0, ...ranks)] as ColourMatch
-}
-
-function wordsOf(text: string): readonly string[] {
-  return text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []
 }
