@@ -1,25 +1,16 @@
 import type { GarmentCloth } from '../../core/stash/cloth-of.ts'
 import './drawing.css'
-import { boxGrown, boxOf, closedPath, viewBox } from './paths.ts'
+import { panelsInRows } from './panels-in-rows.ts'
+import { boxGrown, closedPath, viewBox } from './paths.ts'
 import './sheet-drawing.css'
 
-/** Between two panels in a row, mm. */
-const GAP = 60
-
-/** All free cloth of a garment in one small picture: its panels in a row, with what is spoilt and what is promised. */
+/** All free cloth of a garment in one small picture: its panels in rows, with what is spoilt and what is promised. */
 export function ClothSmall({ cloth }: { cloth: GarmentCloth }) {
-  let right = 0
-  const row = cloth.panels.map((panel) => {
-    const { minX, minY, maxX } = boxOf([panel.outline])
-    const moved = { panel, dx: right - minX, dy: -minY }
-    right += maxX - minX + GAP
-    return moved
-  })
-  const height = Math.max(0, ...cloth.panels.map(({ outline }) => heightOf(outline)))
-  const box = boxGrown({ minX: 0, minY: 0, maxX: Math.max(1, right - GAP), maxY: Math.max(1, height) }, 20)
+  const { placed, width, height } = panelsInRows(cloth.panels)
+  const box = boxGrown({ minX: 0, minY: -Math.max(1, height), maxX: Math.max(1, width), maxY: 0 }, 20)
   return (
     <svg class="drawing" viewBox={viewBox(box)} aria-hidden="true">
-      {row.map(({ panel, dx, dy }) => (
+      {placed.map(({ panel, dx, dy }) => (
         <g key={panel.id} transform={`translate(${dx} ${-dy})`}>
           <path class="cloth" d={closedPath(panel.outline)} />
           {panel.flaws.map((area) => (
@@ -32,9 +23,4 @@ export function ClothSmall({ cloth }: { cloth: GarmentCloth }) {
       ))}
     </svg>
   )
-}
-
-function heightOf(outline: Parameters<typeof closedPath>[0]): number {
-  const { minY, maxY } = boxOf([outline])
-  return maxY - minY
 }
