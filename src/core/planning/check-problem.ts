@@ -1,6 +1,4 @@
 import { failed, ok, type Result } from '../base/result.ts'
-import { polygonOriented } from '../geometry/index.ts'
-import type { Polygon } from '../geometry/types.ts'
 import { ownHem } from '../patterns/own-hem.ts'
 import { type PieceInSize, piecesOf } from '../patterns/pieces-of.ts'
 import type { CheckQuestion, Heads } from './check.ts'
@@ -8,8 +6,8 @@ import { layPanels, MOTIF } from './lay-panels.ts'
 import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
 import { shownOn } from './motif-wish.ts'
 import { hasMotif } from './motifs.ts'
-import { plainPiece } from './plain-piece.ts'
 import { type CopyGroup, copyGroups } from './wanted-copies.ts'
+import { edgeTurnedOver, groupPiece } from './wanted-pieces.ts'
 
 /** Seconds that a shared problem file asks for; the screen sets its own. */
 const FILE_SECONDS = 10
@@ -46,33 +44,20 @@ export function layProblemFor(question: CheckQuestion, heads: Heads = 'up'): Res
 }
 
 function layPiece(
-  { id, copies, mirror, turned }: CopyGroup,
+  group: CopyGroup,
   inSize: PieceInSize,
   { ownHem: hemmed = [], motif }: CheckQuestion,
   panels: readonly LayPanel[],
 ): LayPiece {
   const { piece, shape, outline } = inSize
+  const { id, turned } = group
   const own = hemmed.includes(piece.id) ? ownHem(shape) : null
-  const drawn = own?.outline ?? outline
-  const cut = turned ? turnedOver(drawn) : drawn
+  const cut = groupPiece(group, { ...inSize, outline: own?.outline ?? outline })
   const shows =
     !turned && id === piece.id && motif?.piece === id && panels.some((panel) => hasMotif(panel, MOTIF))
   return {
-    ...plainPiece({ ...inSize, outline: cut }),
-    id,
-    count: copies.length,
-    mirror,
-    ...(own ? { sit: { edge: turned ? edgeTurnedOver(own.edge, cut) : own.edge, must: true } } : {}),
-    ...(shows ? { shows: shownOn(cut, motif, MOTIF) } : {}),
+    ...cut,
+    ...(own ? { sit: { edge: turned ? edgeTurnedOver(own.edge, cut.outline) : own.edge, must: true } } : {}),
+    ...(shows ? { shows: shownOn(cut.outline, motif, MOTIF) } : {}),
   }
-}
-
-/** Turned over, and still counter-clockwise. */
-function turnedOver(outline: Polygon): Polygon {
-  return [...polygonOriented(outline, { turn: 0, mirrored: true })].reverse()
-}
-
-/** Where edge k of the outline is after `turnedOver`. */
-function edgeTurnedOver(k: number, { length }: Polygon): number {
-  return (2 * length - 2 - k) % length
 }

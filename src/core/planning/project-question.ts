@@ -3,6 +3,7 @@ import { projectProgress } from '../stash/progress.ts'
 import type { Project } from '../stash/project.ts'
 import { type ClothRecords, takenBeside } from '../stash/taken.ts'
 import type { CheckQuestion } from './check.ts'
+import type { WantedCopies } from './wanted-copies.ts'
 
 /**
  * What a project asks of one garment: the copies of these roles that are not cut yet, laid round everything that is
@@ -15,12 +16,22 @@ export function projectQuestion(
   records: ClothRecords,
 ): CheckQuestion | null {
   const { pattern, version, size, clearance } = project
-  const open = projectProgress(project, records).filter(
-    ({ piece, state }) => state !== 'cut' && (roles === null || roles.includes(piece.role)),
-  )
-  if (open.length === 0) return null
-  const copies: Record<string, number[]> = {}
-  for (const { piece, copy } of open) copies[piece.id] = [...(copies[piece.id] ?? []), copy]
+  const copies = uncutCopies(project, roles, records)
+  if (copies === null) return null
   const taken = takenBeside(garment.id, records, project.id, Object.keys(copies))
   return { pattern, version, size, garment, roles, clearance, taken, copies }
+}
+
+/** The copies of these roles that are not cut yet, reserved or not. null: all are cut. */
+export function uncutCopies(
+  project: Project,
+  roles: CheckQuestion['roles'],
+  records: ClothRecords,
+): WantedCopies | null {
+  const copies: Record<string, number[]> = {}
+  for (const { piece, copy, state } of projectProgress(project, records)) {
+    if (state === 'cut' || (roles !== null && !roles.includes(piece.role))) continue
+    copies[piece.id] = [...(copies[piece.id] ?? []), copy]
+  }
+  return Object.keys(copies).length > 0 ? copies : null
 }

@@ -1,8 +1,16 @@
 import { polygonCounterClockwise, polygonMoved, polygonOriented } from '../geometry/index.ts'
 import type { LaidPiece, Reservation } from '../stash/reservation.ts'
-import type { CheckAnswer, CheckQuestion } from './check.ts'
-import type { LayPlacement } from './lay.ts'
+import type { CheckQuestion, Heads } from './check.ts'
+import type { Lay, LayPlacement } from './lay.ts'
+import type { LayProblem } from './lay-problem.ts'
 import { copyGroups, patternCopy } from './wanted-copies.ts'
+
+/** A lay, and as much of what it answers as a reservation needs. */
+export interface AnsweredLay {
+  readonly problem: Pick<LayProblem, 'pieces' | 'clearance'>
+  readonly lay: Pick<Lay, 'placements' | 'spare'>
+  readonly heads: Heads
+}
 
 /**
  * The reservation that accepts a lay: every copy placed, with its outline where it lies. A lay solved with heads down is
@@ -10,7 +18,7 @@ import { copyGroups, patternCopy } from './wanted-copies.ts'
  * `question`: what the answer answers, if it asked for some copies only.
  */
 export function reservationFrom(
-  { problem, lay, heads }: CheckAnswer,
+  { problem, lay, heads }: AnsweredLay,
   ids: Pick<Reservation, 'id' | 'project' | 'garment'>,
   question?: Pick<CheckQuestion, 'pattern' | 'copies'>,
 ): Reservation {

@@ -6,7 +6,8 @@ import type { Pattern } from '../../patterns/pattern.ts'
 import { type PieceInSize, piecesOf } from '../../patterns/pieces-of.ts'
 import type { Heads } from '../check.ts'
 import type { LayPiece, LayProblem } from '../lay-problem.ts'
-import { plainPiece } from '../plain-piece.ts'
+import type { WantedCopies } from '../wanted-copies.ts'
+import { wantedPieces } from '../wanted-pieces.ts'
 import { type Donor, panelsHeld } from './donor.ts'
 
 /** What donors are looked for; a `Project` with roles is one. */
@@ -19,6 +20,8 @@ export interface DonorQuestion {
   readonly roles: readonly ClothRole[] | null
   /** Id of the only piece wanted, in all its copies, even where it is optional; absent: every piece of the roles. */
   readonly piece?: string
+  /** Copies still to be laid, of a project that has cut some; absent: all. */
+  readonly copies?: WantedCopies
   /** The user's own gap between pieces; the larger of this and the pattern's counts. */
   readonly clearance: Mm
   /** Colours wanted, by role, in her own words. A role without any takes every colour. */
@@ -37,18 +40,19 @@ export interface Asked {
   readonly area: number
 }
 
-/** Faults name what the pattern lacks: a version or size that does not exist, a role with no pieces, the piece. */
+/** Faults name what the pattern lacks: a version or size that does not exist, a role with no pieces, the piece; or that no copy is wanted. */
 export function askedOf(question: DonorQuestion): Result<Asked> {
   const { pattern, size } = question
   const wanted = wantedOf(question)
   if (!wanted.ok) return wanted
-  const pieces = wanted.value.map(
-    (inSize): LayPiece => ({
-      ...plainPiece(inSize),
-      cloth: inSize.piece.role,
-      ...(question.piece === undefined ? {} : { optional: false }),
-    }),
+  const more = question.piece === undefined ? {} : { optional: false }
+  const pieces = wanted.value.flatMap((inSize) =>
+    wantedPieces(inSize, question.copies).map(
+      (piece): LayPiece => ({ ...piece, cloth: inSize.piece.role, ...more }),
+    ),
   )
+  if (pieces.length === 0)
+    return failed([{ field: 'copies', message: 'must name a copy of some piece that is asked' }])
   const asked = [...new Set(wanted.value.map(({ piece }) => piece.role))]
   return ok({
     name: `${pattern.name}, ${size}`,
