@@ -1,26 +1,32 @@
 import type { GarmentCloth } from '../../core/stash/cloth-of.ts'
+import { flow } from '../state/flow.ts'
 import './drawing.css'
-import { panelsInRows } from './panels-in-rows.ts'
-import { boxGrown, closedPath, viewBox } from './paths.ts'
+import { boxGrown, boxOf, closedPath, viewBox } from './paths.ts'
 import './sheet-drawing.css'
 
-/** All free cloth of a garment in one small picture: its panels in rows, with what is spoilt and what is promised. */
-export function ClothSmall({ cloth }: { cloth: GarmentCloth }) {
-  const { placed, width, height } = panelsInRows(cloth.panels)
-  const box = boxGrown({ minX: 0, minY: -Math.max(1, height), maxX: Math.max(1, width), maxY: 0 }, 20)
+/** All free cloth of a garment in one small square: its panels, to one scale, with what is spoilt and what is promised. */
+export function ClothSmall({ cloth: { panels } }: { cloth: GarmentCloth }) {
+  const { outlines, box } = flow(
+    panels.map(({ outline }) => outline),
+    1,
+    0.15,
+  )
   return (
-    <svg class="drawing" viewBox={viewBox(box)} aria-hidden="true">
-      {placed.map(({ panel, dx, dy }) => (
-        <g key={panel.id} transform={`translate(${dx} ${-dy})`}>
-          <path class="cloth" d={closedPath(panel.outline)} />
-          {panel.flaws.map((area) => (
-            <path key={closedPath(area)} class="spoilt" d={closedPath(area)} />
-          ))}
-          {panel.reserved.map(({ outline }) => (
-            <path key={closedPath(outline)} class="promised" d={closedPath(outline)} />
-          ))}
-        </g>
-      ))}
+    <svg class="drawing" viewBox={viewBox(boxGrown(box, 20))} aria-hidden="true">
+      {panels.map(({ id, outline, flaws, reserved }, k) => {
+        const [from, to] = [boxOf([outline]), boxOf([outlines[k] ?? outline])]
+        return (
+          <g key={id} transform={`translate(${to.minX - from.minX} ${from.minY - to.minY})`}>
+            <path class="cloth" d={closedPath(outline)} />
+            {flaws.map((area) => (
+              <path key={closedPath(area)} class="spoilt" d={closedPath(area)} />
+            ))}
+            {reserved.map((place) => (
+              <path key={closedPath(place.outline)} class="promised" d={closedPath(place.outline)} />
+            ))}
+          </g>
+        )
+      })}
     </svg>
   )
 }

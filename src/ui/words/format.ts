@@ -52,6 +52,11 @@ export function writeSmall(mm: Mm, units: Units, rounding: Rounding = 'down'): s
   return `${writeNumber(whole)} ${words.parts.mm}`
 }
 
+/** “linen · shelf”: facts side by side, those left out that are empty; a dot never begins a line. */
+export function joinFacts(facts: readonly string[]): string {
+  return facts.filter((fact) => fact.trim() !== '').join('\u00a0· ')
+}
+
 /** “a, b and c” in the browser's language. */
 export function writeList(items: readonly string[]): string {
   return list.format(items)

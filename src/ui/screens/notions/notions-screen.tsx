@@ -11,6 +11,7 @@ import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
 import { notionWords } from '../../words/en/notions.ts'
 import { stashWords } from '../../words/en/stash.ts'
+import { joinFacts } from '../../words/format.ts'
 import { kindWords, notionName, ownedWords } from '../../words/notion-words.ts'
 import { words } from '../../words/words.ts'
 import './notions.css'
@@ -24,10 +25,17 @@ export function NotionsScreen() {
   if (!notionsOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   const unreadable = unreadableNotions.value.length
   return (
-    <Screen title={texts.title} back="/stash">
-      <Button look="main" icon="plus" wide onPress={() => (choosing.value = true)}>
-        {texts.add}
-      </Button>
+    <Screen
+      title={texts.title}
+      back="/stash"
+      foot={
+        <div class="foot-row">
+          <Button look="main" icon="plus" wide onPress={() => (choosing.value = true)}>
+            {texts.add}
+          </Button>
+        </div>
+      }
+    >
       {notions.value.length === 0 ? <Empty /> : <List />}
       <ButtonLink to="/strips">{texts.toStrips}</ButtonLink>
       {unreadable > 0 && <p class="soft">{texts.unreadable(unreadable)}</p>}
@@ -83,9 +91,9 @@ function NotionCard({ notion }: { notion: Notion }) {
   const facts = [kindWords(kind, width, settings.value), colour, place]
   return (
     <CardLink to={`/notions/${id}`} title={notionName(notion)}>
-      <span class="card-text">{facts.filter((fact) => fact.trim() !== '').join(' · ')}</span>
+      <span class="card-amount">{ownedWords(notion, settings.value)}</span>
+      <span class="card-text">{joinFacts(facts)}</span>
       {isDemo(notion) && <span class="tag">{stashWords.demoMark}</span>}
-      <span class="card-text card-inline">{ownedWords(notion, settings.value)}</span>
     </CardLink>
   )
 }

@@ -44,13 +44,19 @@ export function OpenBackup() {
         />
       )}
       <p role="status">{now.state === 'reading' ? yours.reading : merging.said.value}</p>
-      <ChooseFile first={now.state === 'none'} />
+      <ChooseFile
+        first={now.state === 'none'}
+        onFile={(file) => {
+          merging.said.value = ''
+          return openBackupFile(file)
+        }}
+      />
     </>
   )
 }
 
 /** The browser's own way to choose a file, behind a button that looks like the others. */
-function ChooseFile({ first }: { first: boolean }) {
+function ChooseFile({ first, onFile }: { first: boolean; onFile: (file: File) => Promise<void> }) {
   const input = useRef<HTMLInputElement>(null)
   return (
     <>
@@ -68,7 +74,7 @@ function ChooseFile({ first }: { first: boolean }) {
           const field = event.currentTarget
           const [file] = field.files ?? []
           if (!file) return
-          void openBackupFile(file).finally(() => {
+          void onFile(file).finally(() => {
             // So that the same file can be chosen again.
             field.value = ''
           })

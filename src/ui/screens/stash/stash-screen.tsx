@@ -20,17 +20,24 @@ export function StashScreen() {
   if (!stashOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   const unreadable = unreadableGarments.value.length
   return (
-    <Screen title={stashWords.title}>
+    <Screen title={stashWords.title} foot={<Foot />}>
       {garments.value.length === 0 ? <Empty /> : <StashList />}
-      <div class="stack">
-        <ButtonLink icon="plus" to="/stash/new-cloth">
-          {stashWords.addCloth}
-        </ButtonLink>
-        <ButtonLink to="/notions">{notionWords.toNotions}</ButtonLink>
-      </div>
       <Demo />
       {unreadable > 0 && <p class="soft">{stashWords.unreadable(unreadable)}</p>}
     </Screen>
+  )
+}
+
+function Foot() {
+  return (
+    <div class="foot-row">
+      <ButtonLink wide to="/notions">
+        {notionWords.title}
+      </ButtonLink>
+      <ButtonLink icon="plus" wide to="/stash/new-cloth">
+        {stashWords.addCloth}
+      </ButtonLink>
+    </div>
   )
 }
 
@@ -46,12 +53,17 @@ function Empty() {
   )
 }
 
+/** What has come stands at the top, far from the button that brought it. */
+function showFromTop(): void {
+  document.querySelector<HTMLElement>('main h1')?.focus()
+}
+
 /** Things to try the app with, which come and go with one tap. */
 function Demo() {
   const failed = useSignal(false)
   const load = () => {
     failed.value = false
-    loadDemo().catch(() => (failed.value = true))
+    loadDemo().then(showFromTop, () => (failed.value = true))
   }
   if (hasDemo.value) return <Button onPress={() => void removeDemo()}>{stashWords.demoRemove}</Button>
   return (

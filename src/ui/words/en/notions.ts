@@ -2,7 +2,6 @@ import type { NotionKind } from '../../../core/notions/index.ts'
 
 export const notionWords = {
   title: 'Notions',
-  toNotions: 'Notions: elastics, ribbons, zips …',
   toStrips: 'Strips and tiers from cloth',
   add: 'Add a notion',
   whichKind: 'What is it?',
