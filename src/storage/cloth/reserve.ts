@@ -22,16 +22,24 @@ export interface Accepted {
  * described has no such place, with `NoLongerThere` when project or garment were removed.
  */
 export function reserve(store: Store<unknown>, accepted: Accepted): Promise<void> {
+  return reserveAll(store, [accepted])
+}
+
+/** Reserves several lays, each as `reserve` does: all of them, or none. No copy is in two of them. */
+export function reserveAll(store: Store<unknown>, all: readonly Accepted[]): Promise<void> {
   const names = ['garments', 'projects', 'reservations', 'cuts', 'offcuts'] as const
   return writeRecords(store, names, async (writing) => {
-    const { reservation } = accepted
-    if (accepted.project) await writing.put('projects', accepted.project)
-    if (accepted.garment) await writing.put('garments', accepted.garment)
-    if (!(await writing.get('projects', reservation.project)))
-      throw new NoLongerThere(`there is no project ${reservation.project}`)
-    await takeFromOthers(writing, reservation)
-    await checkPlaces(writing, reservation)
-    await writing.put('reservations', reservation)
+    const reservations = all.map(({ reservation }) => reservation)
+    for (const { project, garment } of all) {
+      if (project) await writing.put('projects', project)
+      if (garment) await writing.put('garments', garment)
+    }
+    for (const { project } of reservations)
+      if (!(await writing.get('projects', project))) throw new NoLongerThere(`there is no project ${project}`)
+    for (const reservation of reservations) await writing.put('reservations', reservation)
+    for (const reservation of reservations) await takeFromOthers(writing, reservation)
+    // Last, so that each is held against all the others.
+    for (const reservation of reservations) await checkPlaces(writing, reservation)
   })
 }
 
