@@ -1,6 +1,6 @@
 import { sooner } from '../../base/deadline.ts'
 import { ok, type Result } from '../../base/result.ts'
-import type { ClothRole } from '../../base/terms.ts'
+import type { ClothRole, Stretch } from '../../base/terms.ts'
 import type { Mm } from '../../base/units.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Item } from '../../packing/problem.ts'
@@ -77,12 +77,20 @@ function onNewCloth(pieces: readonly LayPiece[], clearance: Mm, width: Mm): LayP
       [0, ENDLESS],
     ],
     flaws: [],
-    stretch: null,
+    stretch: stretchAsked(pieces),
     surface: 'plain',
     faces: 1,
     cloth: null,
   } as const
   return { name: '', clearance, seconds: 0, panels: [panel], pieces }
+}
+
+/** New cloth is bought for what it is to become: it stretches as much as the piece that needs most. */
+function stretchAsked(pieces: readonly LayPiece[]): Stretch {
+  return {
+    across: Math.max(0, ...pieces.map(({ needs }) => needs.across)),
+    along: Math.max(0, ...pieces.map(({ needs }) => needs.along)),
+  }
 }
 
 /** True if the item is no wider than the cloth in some turn it may take. */

@@ -39,6 +39,14 @@ describe('the length of new cloth', () => {
     expect(lining).toBeCloseTo(300, 1)
   })
 
+  it('is of cloth that stretches as the pieces need', () => {
+    const needs = { across: 50, along: 40 }
+    expect(lengths([boxPiece('a', 700, 600, { needs }), boxPiece('b', 700, 500)], 1400)[0]).toBeCloseTo(
+      600,
+      1,
+    )
+  })
+
   it('is not to be had for a piece wider than the cloth', () => {
     expect(lengths([boxPiece('a', 1500, 300)], 1400)).toEqual([null])
   })
