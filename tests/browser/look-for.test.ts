@@ -49,7 +49,7 @@ describe('what to look for', () => {
       .waitFor()
     await addToList(page, 'Lined pouch', 'S')
     const widths = line(page, 'Lined pouch', 'Remnant').getByText(
-      /^From (90|110|140)\scm wide and \d+\scm long$/,
+      /^(90|110|140)\scm wide, from \d+\scm long$/,
     )
     await widths.nth(2).waitFor()
     await page.getByText(/^Working it out/).waitFor({ state: 'detached' })
@@ -105,7 +105,7 @@ describe('what to look for', () => {
 
 it.each(['light', 'dark'] as const)('has no accessibility fault on a %s phone', async (theme) => {
   const { page } = await phonePage({ theme, at: '#/look-for' })
-  await page.getByText('Nothing on the list yet.').waitFor()
+  await page.getByRole('heading', { name: 'Nothing on the list yet' }).waitFor()
   await expectNoAxeViolations(page)
   await page.getByRole('button', { name: 'Add something' }).tap()
   await page.getByRole('dialog').getByLabel('Pattern').waitFor()

@@ -24,9 +24,9 @@ export function figuresWords(figures: Figures, units: Units): FiguresWords {
   const pair = ({ width, length }: TwoMeasures) =>
     [widthWords(kind, width, units), lengthWords(kind, length, units)] as const
   // Every width in which cloth is sold stands by itself.
-  const further = kind === 'cloth' ? texts.from : texts.orFrom
+  const [least, further] = kind === 'cloth' ? [texts.wideFrom, texts.wideFrom] : [texts.from, texts.orFrom]
   return {
-    enough: [texts.from(...pair(first)), ...others.map((other) => further(...pair(other)))],
+    enough: [least(...pair(first)), ...others.map((other) => further(...pair(other)))],
     beside: [
       ...(label === null ? [] : [texts.label(label)]),
       ...openWords(figures, first, units),
@@ -42,7 +42,7 @@ function noneWords({ kind, none, tooSmall: [proved] }: Figures, units: Units): F
   return { enough: [texts.noneFound], beside: told }
 }
 
-/** Up to where it is proved too small, and from where it does. */
+/** Up to where it is proved too small; between that and what does, nothing is known. */
 function openWords(
   { kind, tooSmall: [proved] }: Figures,
   found: TwoMeasures,
@@ -52,9 +52,9 @@ function openWords(
   const write = (mm: number) => together(writeWithUnit(mm, units))
   if (kind === 'cloth') {
     if (proved.width !== found.width) return []
-    return [texts.betweenShort(write(proved.length), write(found.length))]
+    return [texts.betweenShort(write(proved.length))]
   }
-  return [texts.between(write(proved.width), write(found.width))]
+  return [texts.between(write(proved.width))]
 }
 
 export function stretchWords(stretch: Stretch): string {

@@ -1,4 +1,5 @@
 import {
+  type Conflict,
   type Contents,
   type Difference,
   RECORD_STORES,
@@ -43,6 +44,16 @@ function lastValue(store: RecordRef['store'], id: string, from: readonly Content
     if (found) return found.value
   }
   return null
+}
+
+/** Which of two changes of one record is taken, in words. */
+export function conflictWords({ taken, ...ref }: Conflict, here: Contents, there: Contents): string {
+  const said = holds(taken === 'here' ? here : there, ref) ? yours.taken : yours.takenRemoved
+  return `${recordWords(ref, [there, here])}: ${said[taken]}`
+}
+
+function holds({ records, unread }: Contents, { store, id }: RecordRef): boolean {
+  return [...records[store], ...unread.filter((each) => each.store === store)].some((each) => each.id === id)
 }
 
 /** What merging does in words, by what becomes of the records. */

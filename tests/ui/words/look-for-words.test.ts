@@ -38,7 +38,7 @@ describe('what to look for, in words', () => {
       enough: ['From 54 cm pit to pit and 62 cm long', 'or 49 cm pit to pit, if 71.5 cm long'],
       beside: [
         'Usually from M on the label.',
-        'Proved too small up to 48 cm at usual lengths. Between that and 54 cm, check it.',
+        'Proved too small up to 48 cm at usual lengths; between, check it.',
       ],
     })
   })
@@ -58,9 +58,9 @@ describe('what to look for, in words', () => {
       label: null,
     }
     expect(figuresWords({ ...cloth, oneWay: false }, CM)).toEqual({
-      enough: ['From 90 cm wide and 45 cm long', 'From 110 cm wide and 45 cm long'],
+      enough: ['90 cm wide, from 45 cm long', '110 cm wide, from 45 cm long'],
       beside: [
-        'Proved too short up to 35 cm. Between that and 45 cm, check it.',
+        'Proved too short up to 35 cm; between, check it.',
         'With a pile or one-way print it may take a larger one.',
       ],
     })

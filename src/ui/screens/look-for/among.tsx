@@ -11,7 +11,7 @@ export function Among({ kinds }: { kinds: readonly MeasuredKind[] }) {
     lookAmong(MEASURED_KINDS.filter((each) => (each === kind ? wanted : kinds.includes(each))))
   return (
     <details class="look-for-among unprinted">
-      <summary>{lookForWords.among(writeNumber(kinds.length))}</summary>
+      <summary>{lookForWords.among(writeNumber(kinds.length), writeNumber(MEASURED_KINDS.length))}</summary>
       <fieldset>
         <legend class="unseen">{lookForWords.amongLegend}</legend>
         {MEASURED_KINDS.map((kind) => (

@@ -55,10 +55,10 @@ function Opened({ list }: { list: LookForList }) {
 
 function Empty() {
   return (
-    <>
-      <p>{lookForWords.empty}</p>
-      <p class="soft">{lookForWords.intro}</p>
-    </>
+    <section class="stack" aria-labelledby="look-for-empty">
+      <h2 id="look-for-empty">{lookForWords.empty}</h2>
+      <p>{lookForWords.intro}</p>
+    </section>
   )
 }
 

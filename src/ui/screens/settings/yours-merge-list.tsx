@@ -1,7 +1,7 @@
 import type { Contents } from '../../../core/records/index.ts'
 import type { MergePreview } from '../../../storage/backup/merge.ts'
 import { yours } from '../../words/en/yours.ts'
-import { differenceWords, recordWords, settlementWords } from '../../words/yours-words.ts'
+import { conflictWords, differenceWords, settlementWords } from '../../words/yours-words.ts'
 
 /** What merging would bring, change and take away, and what has to give way, by the records' names. */
 export function MergeList({ merge, file }: { merge: MergePreview; file: Contents }) {
@@ -18,7 +18,7 @@ export function MergeList({ merge, file }: { merge: MergePreview; file: Contents
         title={yours.conflicts}
         hint={yours.conflictsHow}
         open
-        lines={conflicts.map((each) => `${recordWords(each, from)}: ${yours.taken[each.taken]}`)}
+        lines={conflicts.map((each) => conflictWords(each, merge.before, file))}
       />
       <Named title={yours.settled} open lines={settlements.map((each) => settlementWords(each, from))} />
     </div>

@@ -1,7 +1,7 @@
 export const lookForWords = {
   intro:
-    'What a garment must measure at least, laid flat, to give all the pieces. Work it out at home; it is here without network when you stand in the shop.',
-  empty: 'Nothing on the list yet.',
+    'Add what you want to make. You get what a garment must measure at least, laid flat, to give all the pieces. Work it out at home; in the shop it is here without network.',
+  empty: 'Nothing on the list yet',
   add: 'Add something',
   addTitle: 'What do you want to make?',
   addThis: 'Put it on the list',
@@ -11,9 +11,9 @@ export const lookForWords = {
   allCloths: 'All of it out of one garment',
   onlyCloth: (role: string) => `${role} only`,
   size: (size: string) => `size ${size}`,
-  among: (count: string) => `Kinds of garment: ${count}`,
+  among: (count: string, of: string) => `Kinds of garment: ${count} of ${of}`,
   amongLegend: 'Look among',
-  working: (done: string, of: string) => `Working it out: ${done} of ${of} …`,
+  working: (done: string, of: string) => `Working it out: ${done} of ${of}`,
   stop: 'Stop',
   goOn: 'Go on',
   failed: 'Some of it could not be worked out. Try again.',
@@ -27,6 +27,7 @@ export const lookForWords = {
   stretchAlong: (along: string) => `Stretching ${along} along`,
   stretchNone: 'The cloth need not stretch',
   from: (width: string, length: string) => `From ${width} and ${length}`,
+  wideFrom: (width: string, length: string) => `${width}, from ${length}`,
   orFrom: (width: string, length: string) => `or ${width}, if ${length}`,
   widths: {
     chest: (width: string) => `${width} pit to pit`,
@@ -43,12 +44,10 @@ export const lookForWords = {
   label: (size: string) => `Usually from ${size} on the label.`,
   larger: 'With a pile or one-way print it may take a larger one.',
   tooSmall: (width: string) => `Proved too small up to ${width} at usual lengths.`,
-  between: (width: string, least: string) =>
-    `Proved too small up to ${width} at usual lengths. Between that and ${least}, check it.`,
-  betweenShort: (length: string, least: string) =>
-    `Proved too short up to ${length}. Between that and ${least}, check it.`,
+  between: (width: string) => `Proved too small up to ${width} at usual lengths; between, check it.`,
+  betweenShort: (length: string) => `Proved too short up to ${length}; between, check it.`,
   noneProved: 'None in usual proportions is large enough; that is proved.',
-  noneFound: 'None found that does. Check it if you meet a large one.',
+  noneFound: 'None found. Check a large one.',
   waiting: 'waiting',
   soFar: 'so far',
   notWorked: 'not worked out yet',

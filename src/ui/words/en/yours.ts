@@ -62,6 +62,7 @@ export const yours = {
   conflicts: 'Changed on both',
   conflictsHow: 'The later change is taken.',
   taken: { here: 'as it is here', there: 'as it is in the file' },
+  takenRemoved: { here: 'stays removed, as it is here', there: 'goes, as it was removed in the file' },
   settled: 'So that all of it fits together',
   keptFor: (record: string, by: string) => `${record} stays, though it was removed: ${by} needs it.`,
   orphan: (record: string) => `${record} goes: what it belonged to is gone.`,
