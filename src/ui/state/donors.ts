@@ -9,13 +9,11 @@ import { takenOf } from '../../core/stash/taken.ts'
 import type { DonorsAsked, GarmentNow, Jobs } from '../../workers/protocol.ts'
 import { isAbort, PRIORITY, solvers } from './answers.ts'
 import { clothRecords } from './cloth-state.ts'
+import { lookThrough } from './donor-rows.ts'
 import { garments } from './stash-state.ts'
 
-/** A stash of a thousand is looked through in a few seconds; what is undecided then gets the rest. */
+/** The longest search for ways to share one role out. */
 const SECONDS = 30
-
-/** Rows come by the hundred: the screen takes them up ten times a second. */
-const SHOW_EVERY_MS = 100
 
 type Way = Jobs['blocking']['tells']
 
@@ -73,15 +71,12 @@ async function searchRole(
   stop: AbortSignal,
 ): Promise<void> {
   const asks: DonorsAsked = { question: { ...project, roles: [role] }, from }
-  const { tell, flush } = rowTeller(role, stop)
   try {
-    await Promise.all(
-      shared(from).map((part) => {
-        const options = { seed: 1, seconds: SECONDS, priority: PRIORITY.outcomes, onProgress: tell }
-        return solvers.ask(stop, 'donors', { ...asks, from: part }, options)
-      }),
-    )
-    flush()
+    await lookThrough(asks, stop, (told) => {
+      const rows = new Map(searchOf(role)?.rows)
+      for (const row of told) rows.set(row.donor, row)
+      change(role, stop, { rows })
+    })
     if (project.blocked.includes(role)) await searchBlocked(asks, role, stop)
     change(role, stop, { state: 'ended' })
   } catch (reason) {
@@ -96,30 +91,6 @@ async function searchBlocked(asks: DonorsAsked, role: ClothRole, stop: AbortSign
   const onProgress = (way: Way) => change(role, stop, { ways: [...(searchOf(role)?.ways ?? []), way] })
   const options = { seed: 1, seconds: SECONDS, priority: PRIORITY.outcomes, onProgress }
   await solvers.ask(stop, 'blocking', { ...asks, rows }, options)
-}
-
-/** One share of the garments a worker, dealt out in turn so that each has some of the likely ones. */
-function shared(from: readonly GarmentNow[]): readonly (readonly GarmentNow[])[] {
-  const hands = Math.max(1, Math.min(solvers.most, from.length))
-  return Array.from({ length: hands }, (_, hand) => from.filter((_, k) => k % hands === hand))
-}
-
-function rowTeller(role: ClothRole, stop: AbortSignal) {
-  let waiting: DonorRow[] = []
-  let timer: ReturnType<typeof setTimeout> | null = null
-  const flush = () => {
-    if (timer !== null) clearTimeout(timer)
-    timer = null
-    const rows = new Map(searchOf(role)?.rows)
-    for (const row of waiting) rows.set(row.donor, row)
-    waiting = []
-    change(role, stop, { rows })
-  }
-  const tell = (row: DonorRow) => {
-    waiting.push(row)
-    timer ??= setTimeout(flush, SHOW_EVERY_MS)
-  }
-  return { tell, flush }
 }
 
 function searchOf(role: ClothRole): RoleSearch | undefined {

@@ -1,23 +1,33 @@
-import { NO_FILTER, type StashFilter } from '../../../core/stash/stash-filter.ts'
+import type { StashFilter } from '../../../core/stash/stash-filter.ts'
 import { Button } from '../../parts/button.tsx'
-import { Choice } from '../../parts/choice.tsx'
 import { LengthField } from '../../parts/length-field.tsx'
 import { NumberField } from '../../parts/number-field.tsx'
-import { Picker } from '../../parts/picker.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
 import { settings } from '../../state/settings-state.ts'
-import { foundGarments, look, placesInUse, stashFilter } from '../../state/stash-view.ts'
+import {
+  askNothing,
+  coloursInUse,
+  fibresInUse,
+  foundGarments,
+  look,
+  placesInUse,
+  stashFilter,
+} from '../../state/stash-view.ts'
+import { yieldAsk } from '../../state/stash-yield.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { words } from '../../words/words.ts'
+import { Either, SaidPicker } from './filter-choices.tsx'
+import { YieldFields } from './yield-fields.tsx'
 
 const texts = stashWords
 
 /** What a garment must be to be shown: what its cloth does, how much of it is free, where it lies. */
 export function FilterSheet({ onClose }: { onClose: () => void }) {
-  const { stretch, structure, surface, washed, state, place } = stashFilter.value
+  const { stretch, area, structure, surface, washed, state, colour, fibre, place } = stashFilter.value
   const ask = (filter: Partial<StashFilter>) => look({ filter })
   return (
     <Sheet title={texts.filter} onClose={onClose}>
+      <YieldFields />
       <div class="field-pair">
         <NumberField
           id="filter-across"
@@ -35,6 +45,13 @@ export function FilterSheet({ onClose }: { onClose: () => void }) {
         />
       </div>
       <ClearFields />
+      <NumberField
+        id="filter-area"
+        label={texts.freeArea}
+        {...AREA_FIELD}
+        value={area === null ? null : area / 1e6}
+        onValue={(value) => ask({ area: value ? value * 1e6 : null })}
+      />
       <Either
         name="structure"
         label={texts.structure}
@@ -63,22 +80,33 @@ export function FilterSheet({ onClose }: { onClose: () => void }) {
         value={state}
         onChoose={(value) => ask({ state: value })}
       />
-      {placesInUse.value.length > 0 && (
-        <Picker
-          id="filter-place"
-          label={texts.place}
-          value={place ?? ''}
-          options={[
-            { value: '', label: texts.anyPlace },
-            ...placesInUse.value.map((each) => ({ value: each, label: each })),
-          ]}
-          onPick={(value) => ask({ place: value === '' ? null : value })}
-        />
-      )}
-      <div class="row">
-        <Button onPress={() => ask(NO_FILTER)}>{texts.filterOff}</Button>
+      <SaidPicker
+        id="filter-colour"
+        label={texts.colour}
+        said={coloursInUse.value}
+        value={colour}
+        onPick={(value) => ask({ colour: value })}
+      />
+      <SaidPicker
+        id="filter-fibre"
+        label={texts.fibre}
+        said={fibresInUse.value}
+        value={fibre}
+        onPick={(value) => ask({ fibre: value })}
+      />
+      <SaidPicker
+        id="filter-place"
+        label={texts.place}
+        said={placesInUse.value}
+        value={place}
+        onPick={(value) => ask({ place: value })}
+      />
+      <div class="row filter-foot">
+        <Button onPress={() => askNothing()}>{texts.filterOff}</Button>
         <Button look="main" wide onPress={onClose}>
-          {texts.filterShow(foundGarments.value.length)}
+          {yieldAsk.value
+            ? texts.filterLook(foundGarments.value.length)
+            : texts.filterShow(foundGarments.value.length)}
         </Button>
       </div>
     </Sheet>
@@ -86,6 +114,8 @@ export function FilterSheet({ onClose }: { onClose: () => void }) {
 }
 
 const STRETCH_FIELD = { unit: words.parts.percent, least: 0, most: 300, step: 5 }
+
+const AREA_FIELD = { unit: texts.areaUnit, least: 0, most: 50, step: 0.1 }
 
 /** A clear rectangle; a side left open may be any. */
 function ClearFields() {
@@ -98,53 +128,25 @@ function ClearFields() {
   const shown = (side: number | undefined) => (side === undefined || side === ANY_SIDE ? null : side)
   const [width, height] = [shown(clear?.width), shown(clear?.height)]
   return (
-    <fieldset class="stack">
-      <legend class="field-label">{texts.clear}</legend>
-      <div class="field-pair">
-        <LengthField
-          id="filter-width"
-          label={texts.clearAcross}
-          units={settings.value}
-          value={width}
-          stepFrom={200}
-          onValue={(value) => ask(value, height)}
-        />
-        <LengthField
-          id="filter-height"
-          label={texts.clearAlong}
-          units={settings.value}
-          value={height}
-          stepFrom={200}
-          onValue={(value) => ask(width, value)}
-        />
-      </div>
-    </fieldset>
+    <div class="field-pair">
+      <LengthField
+        id="filter-width"
+        label={texts.clearAcross}
+        units={settings.value}
+        value={width}
+        stepFrom={200}
+        onValue={(value) => ask(value, height)}
+      />
+      <LengthField
+        id="filter-height"
+        label={texts.clearAlong}
+        units={settings.value}
+        value={height}
+        stepFrom={200}
+        onValue={(value) => ask(width, value)}
+      />
+    </div>
   )
 }
 
 const ANY_SIDE = 20
-
-interface EitherProps<T extends string> {
-  readonly name: string
-  readonly label: string
-  readonly options: Readonly<Record<T, string>>
-  readonly value: T | null
-  readonly onChoose: (value: T | null) => void
-}
-
-/** One of a few, or no matter which. */
-function Either<T extends string>({ name, label, options, value, onChoose }: EitherProps<T>) {
-  const listed = Object.entries(options) as [T, string][]
-  return (
-    <Choice<T | 'any'>
-      name={`filter-${name}`}
-      label={label}
-      options={[
-        { value: 'any', label: texts.any },
-        ...listed.map(([id, text]) => ({ value: id, label: text })),
-      ]}
-      value={value ?? 'any'}
-      onChoose={(chosen) => onChoose(chosen === 'any' ? null : chosen)}
-    />
-  )
-}

@@ -1,0 +1,58 @@
+import { computed, signal } from '@preact/signals'
+import type { Garment } from '../../core/garments/garment.ts'
+import type { DonorQuestion } from '../../core/planning/donors/asked.ts'
+import type { DonorVerdict } from '../../core/planning/donors/row.ts'
+import { threeWays } from '../../core/planning/donors/three-ways.ts'
+import { clothRecords } from './cloth-state.ts'
+import { patternById } from './patterns-state.ts'
+import { settings } from './settings-state.ts'
+import { garmentKey } from './stash-yield-key.ts'
+
+/** What a garment shall yield. */
+export interface YieldAsk {
+  /** Id. */
+  readonly pattern: string
+  readonly version: string
+  readonly size: string
+  /** Id of the one piece wanted; null: all that the version takes. */
+  readonly piece: string | null
+}
+
+/** null: the stash is not filtered by what it yields. */
+export const yieldAsk = signal<YieldAsk | null>(null)
+
+/** `waiting`: the pattern is on its way. */
+export type LookState = 'waiting' | 'running' | 'stopped' | 'ended' | 'failed'
+export const lookState = signal<LookState>('ended')
+
+/** What is known, by `garmentKey`, of the question in hand. */
+export const verdicts = signal<ReadonlyMap<string, DonorVerdict>>(new Map())
+
+// Each by itself, so that the question stays the same when other patterns come or other settings change.
+const pattern = computed(() => patternById(yieldAsk.value?.pattern ?? null))
+const clearance = computed(() => settings.value.clearance)
+
+export const yieldQuestion = computed((): DonorQuestion | null => {
+  if (!yieldAsk.value || !pattern.value) return null
+  const { version, size, piece } = yieldAsk.value
+  const only = piece === null ? {} : { piece }
+  return {
+    pattern: pattern.value,
+    version,
+    size,
+    roles: null,
+    clearance: clearance.value,
+    colours: {},
+    ...only,
+  }
+})
+
+/** Garments parted by what they yield, as far as is known. */
+export function yieldParts(garments: readonly Garment[]) {
+  const state = lookState.value
+  return threeWays(garments, verdictOf, state !== 'running' && state !== 'waiting')
+}
+
+function verdictOf(garment: Garment): DonorVerdict | null {
+  return verdicts.value.get(garmentKey(garment, clothRecords.value)) ?? null
+}
