@@ -91,9 +91,11 @@ function NotionCard({ notion }: { notion: Notion }) {
   const facts = [kindWords(kind, width, settings.value), colour, place]
   return (
     <CardLink to={`/notions/${id}`} title={notionName(notion)}>
-      <span class="card-amount">{ownedWords(notion, settings.value)}</span>
-      <span class="card-text">{joinFacts(facts)}</span>
-      {isDemo(notion) && <span class="tag">{stashWords.demoMark}</span>}
+      <span class="card-text">
+        <b class="card-amount">{ownedWords(notion, settings.value)}</b>
+        {`\u00a0· ${joinFacts(facts)} `}
+        {isDemo(notion) && <span class="tag">{stashWords.demoMark}</span>}
+      </span>
     </CardLink>
   )
 }

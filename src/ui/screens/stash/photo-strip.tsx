@@ -12,9 +12,9 @@ import './photo-strip.css'
 export function PhotoStrip({ garment }: { garment: Garment }) {
   const [failed, large] = [useSignal(false), useSignal<string | null>(null)]
   const name = garmentTitle(garment)
-  const add = async (files: FileList | null) => {
+  const add = async (files: readonly File[]) => {
     failed.value = false
-    for (const file of files ?? []) if (!(await keepPhoto(garment.id, file))) failed.value = true
+    for (const file of files) if (!(await keepPhoto(garment.id, file))) failed.value = true
   }
   return (
     <section class="stack" aria-label={stashWords.photos}>
@@ -77,7 +77,7 @@ function Picture({ photo }: { photo: string }) {
 }
 
 /** The phone's own camera or gallery. */
-function TakePhoto({ onFiles }: { onFiles: (files: FileList | null) => void }) {
+function TakePhoto({ onFiles }: { onFiles: (files: readonly File[]) => void }) {
   const id = useId()
   const input = useRef<HTMLInputElement>(null)
   return (
@@ -92,7 +92,8 @@ function TakePhoto({ onFiles }: { onFiles: (files: FileList | null) => void }) {
         tabIndex={-1}
         aria-label={stashWords.photoAdd}
         onChange={(event) => {
-          onFiles(event.currentTarget.files)
+          // A list of its own: the field's goes empty with it.
+          onFiles([...(event.currentTarget.files ?? [])])
           event.currentTarget.value = ''
         }}
       />

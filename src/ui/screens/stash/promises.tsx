@@ -1,15 +1,16 @@
-import { Link } from 'wouter-preact'
 import type { Garment } from '../../../core/garments/index.ts'
 import type { Cut } from '../../../core/stash/cut.ts'
 import type { Reservation } from '../../../core/stash/reservation.ts'
 import { CutAgain } from '../../../storage/cloth/refusals.ts'
 import { Button } from '../../parts/button.tsx'
+import { CardLink } from '../../parts/card.tsx'
 import { brokenIn } from '../../state/broken-reservations.ts'
 import { clothNow } from '../../state/cloth-now.ts'
 import { clothRecords, clothRefusal, undoCut } from '../../state/cloth-state.ts'
 import { projectById } from '../../state/projects-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stashWords } from '../../words/en/stash.ts'
+import { writeDay } from '../../words/format.ts'
 import { faultWords } from '../../words/project-words.ts'
 
 /** What of the garment is promised to which project, and what was cut from it. */
@@ -52,12 +53,9 @@ function Promised({ reservation }: { reservation: Reservation }) {
   const faults = brokenIn(reservation)
   return (
     <li>
-      <Link class="card" href={`/projects/${reservation.project}`}>
-        {stashWords.promisedTo(
-          projectName(reservation.project),
-          projectWords.pieces(reservation.pieces.length),
-        )}
-      </Link>
+      <CardLink to={`/projects/${reservation.project}`} title={projectName(reservation.project)}>
+        <span class="card-text">{projectWords.pieces(reservation.pieces.length)}</span>
+      </CardLink>
       {faults.length > 0 && (
         <div class="broken" role="status">
           <p>{projectWords.noLonger}</p>
@@ -74,11 +72,14 @@ function Promised({ reservation }: { reservation: Reservation }) {
 }
 
 function CutLine({ cut }: { cut: Cut }) {
-  const day = new Date(cut.at).toLocaleDateString()
   return (
     <li class="row">
       <span class="grow">
-        {stashWords.cutFor(projectWords.pieces(cut.pieces.length), projectName(cut.project), day)}
+        {stashWords.cutFor(
+          projectWords.pieces(cut.pieces.length),
+          projectName(cut.project),
+          writeDay(cut.at),
+        )}
       </span>
       <Button look="quiet" onPress={() => void undoCut(cut.id)}>
         {stashWords.cutBack}
