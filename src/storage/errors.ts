@@ -13,6 +13,11 @@ export class StorageNewer extends StorageError {
   override name = 'StorageNewer'
 }
 
+/** A tab with an older version of the app holds on to the store, so that it cannot be brought up to date. */
+export class StorageHeld extends StorageError {
+  override name = 'StorageHeld'
+}
+
 /** The connection is gone: another tab has updated the app, or the browser has ended it. Opening again may help. */
 export class StorageLost extends StorageError {
   override name = 'StorageLost'

@@ -2,8 +2,10 @@ import { signal } from '@preact/signals'
 import { Button } from '../parts/button.tsx'
 import { Notice } from '../parts/notice.tsx'
 import { storeTrouble } from '../state/keeper.ts'
+import { unwritten } from '../state/unwritten.ts'
 import { words } from '../words/words.ts'
 import { applyUpdate, onUpdateReady } from './offline.ts'
+import { StoreTrouble } from './store-trouble.tsx'
 
 const offline = signal(!navigator.onLine)
 const update = signal(false)
@@ -23,7 +25,8 @@ export function followNews(): void {
 
 /** What the app itself has to say, above every screen; the most pressing first. */
 export function NewsBar() {
-  if (storeTrouble.value !== null) return <Notice icon="care">{words.check.draftFailed}</Notice>
+  const trouble = storeTrouble.value ?? unwritten.value
+  if (trouble !== null) return <StoreTrouble trouble={trouble} />
   if (update.value) return <Update />
   if (offline.value) return <Notice icon="offline">{words.shell.offline}</Notice>
   return null

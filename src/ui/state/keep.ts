@@ -3,10 +3,10 @@ import { type Garment, NOT_YET_OWNED } from '../../core/garments/index.ts'
 import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import { garmentOf } from './check-draft.ts'
 import { beginNext, draft, kind, query } from './check-state.ts'
-import { keepFromDraft, storeGarment, storeTrouble } from './keeper.ts'
+import { keepFromDraft, storeTrouble } from './keeper.ts'
 import { live } from './live-check.ts'
 import { newId } from './new-id.ts'
-import { garmentById, openStash } from './stash-state.ts'
+import { addGarment, changeGarment, garmentById, openStash } from './stash-state.ts'
 
 /** The garment kept last, to add to while she likes. */
 export const kept = signal<Garment | null>(null)
@@ -58,10 +58,12 @@ function updated(before: Garment, checked: Garment): Garment {
 }
 
 /** Adds to the garment just kept, at every change. */
-export function addToKept(change: Partial<Garment>): void {
+export async function addToKept(change: Partial<Garment>): Promise<void> {
   if (kept.value === null) return
-  kept.value = { ...kept.value, ...change }
-  storeGarment(kept.value).catch((error: unknown) => {
-    storeTrouble.value = error
-  })
+  const now = { ...kept.value, ...change }
+  kept.value = now
+  await openStash()
+  // By now it may have photos that are not known here.
+  if (garmentById(now.id)) changeGarment(now.id, change)
+  else addGarment(now)
 }

@@ -1,8 +1,9 @@
 import { effect, signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
+import { StorageHeld, StorageLost } from '../../storage/errors.ts'
 import { openStore, type Store } from '../../storage/open-store.ts'
 import { readDraft, writeDraft } from '../../storage/stores/draft.ts'
-import { keepGarment, putGarment } from '../../storage/stores/garments.ts'
+import { keepGarment } from '../../storage/stores/garments.ts'
 import { readSettings, writeSettings } from '../../storage/stores/settings.ts'
 import type { CheckDraft } from './check-draft.ts'
 import { draft } from './check-state.ts'
@@ -19,8 +20,18 @@ let opening: Promise<Store<CheckDraft>> | null = null
 
 /** The open store, for the other state files; opened once. */
 export function theStore(): Promise<Store<CheckDraft>> {
-  opening ??= openStore({ gates: { ...RECORD_GATES, draft: draftGate } })
+  opening ??= open()
   return opening
+}
+
+async function open(): Promise<Store<CheckDraft>> {
+  const store = await openStore({
+    gates: { ...RECORD_GATES, draft: draftGate },
+    onBlocked: () => (storeTrouble.value = new StorageHeld('an older tab holds on to the store')),
+    onLost: () => (storeTrouble.value = new StorageLost('the connection was closed')),
+  })
+  if (storeTrouble.value instanceof StorageHeld) storeTrouble.value = null
+  return store
 }
 
 /**
@@ -43,11 +54,6 @@ export async function startKeeping(language: string): Promise<void> {
 /** Stores the garment just checked; the draft of it is gone from the store with the same stroke. */
 export async function keepFromDraft(garment: Garment): Promise<void> {
   await keepGarment(await theStore(), garment)
-}
-
-/** Stores a garment, over the one of the same id. Rejects when the device refuses. */
-export async function storeGarment(garment: Garment): Promise<void> {
-  await putGarment(await theStore(), garment)
 }
 
 function storeChanges(store: Store<CheckDraft>): void {

@@ -2,6 +2,7 @@ import { type Signal, signal } from '@preact/signals'
 import { onStoreChange, type Store } from '../../storage/open-store.ts'
 import type { Reading, Unreadable } from '../../storage/reading.ts'
 import type { Kept, StoreName } from '../../storage/schema.ts'
+import { holdUnwritten } from './unwritten.ts'
 
 type AnyStore = Store<unknown>
 
@@ -29,12 +30,15 @@ export class Shelf<T extends { readonly id: string }> {
   #trouble: Signal<unknown> = signal(null)
   #writing = false
   #written: Promise<void> = Promise.resolve()
+  readonly #tryAgain = () => {
+    if (!this.#writing) this.#written = this.#writeAll()
+  }
 
   constructor(functions: ShelfStore<T>) {
     this.#functions = functions
   }
 
-  /** Reads what is stored and follows its changes. What the device refuses to write stands in `trouble`. */
+  /** Reads what is stored and follows its changes. What the device refuses stands in `trouble`. */
   async follow(store: AnyStore, trouble: Signal<unknown>): Promise<void> {
     if (this.#store) return
     this.#store = store
@@ -67,7 +71,7 @@ export class Shelf<T extends { readonly id: string }> {
 
   #write(id: string, value: T | null): void {
     this.#waiting.set(id, value)
-    if (!this.#writing) this.#written = this.#writeAll()
+    this.#tryAgain()
   }
 
   async #writeAll(): Promise<void> {
@@ -82,12 +86,13 @@ export class Shelf<T extends { readonly id: string }> {
         await (value === null ? this.#functions.remove(store, id) : this.#functions.put(store, value))
       } catch (error) {
         refused = error
-        // Tried again with the next change, unless that is a change of this very record.
+        // Tried again with the next change or when she asks, unless this very record has changed since.
         if (!this.#waiting.has(id)) this.#waiting.set(id, value)
       }
     }
     this.#writing = false
     this.#trouble.value = refused
+    holdUnwritten(this.#tryAgain, refused)
     await this.#read()
   }
 
@@ -95,8 +100,15 @@ export class Shelf<T extends { readonly id: string }> {
   async #read(): Promise<void> {
     const isBusy = () => this.#writing || this.#waiting.size > 0
     if (!this.#store || isBusy()) return
-    const { records, unreadable } = await this.#functions.read(this.#store)
+    let reading: Reading<Kept<T>>
+    try {
+      reading = await this.#functions.read(this.#store)
+    } catch (error) {
+      this.#trouble.value = error
+      return
+    }
     if (isBusy()) return
+    const { records, unreadable } = reading
     const held = new Map(this.records.value.map((value) => [value.id, value]))
     this.records.value = records.map(({ value }) => sameOr(held.get(value.id), value))
     this.unreadable.value = unreadable

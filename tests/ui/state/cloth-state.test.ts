@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { ClothTaken } from '../../../src/storage/cloth/refusals.ts'
 import { reserve as reserveStored } from '../../../src/storage/cloth/reserve.ts'
+import { putGarment } from '../../../src/storage/stores/garments.ts'
 import {
   clothRecords,
   clothRefusal,
@@ -13,7 +14,7 @@ import {
   reserveLay,
   undoCut,
 } from '../../../src/ui/state/cloth-state.ts'
-import { storeGarment, storeTrouble } from '../../../src/ui/state/keeper.ts'
+import { storeTrouble, theStore } from '../../../src/ui/state/keeper.ts'
 import {
   changeProject,
   dropProject,
@@ -43,7 +44,7 @@ beforeEach(async () => {
   const old = garmentById('cloth')
   if (old) dropGarment(old, '')
   await soon(() => expect(clothRecords.value).toEqual({ cuts: [], offcuts: [], reservations: [] }))
-  await storeGarment(aCloth())
+  await putGarment(await theStore(), aCloth())
   await soon(() => expect(garmentById('cloth')).not.toBeNull())
   undoOffer.value = null
 })

@@ -30,19 +30,19 @@ export function KeptScreen() {
         id="kept-name"
         label={words.check.name}
         value={garment.name}
-        onValue={(name) => addToKept({ name })}
+        onValue={(name) => void addToKept({ name })}
       />
       <GarmentNotes
         id="kept"
         price={garment.price}
         note={garment.note}
-        onPrice={(price) => addToKept({ price })}
-        onNote={(note) => addToKept({ note })}
+        onPrice={(price) => void addToKept({ price })}
+        onNote={(note) => void addToKept({ note })}
       />
       <Tick
         label={words.check.washed}
         checked={garment.washed}
-        onChange={(washed) => addToKept({ washed })}
+        onChange={(washed) => void addToKept({ washed })}
       />
       {!garment.washed && <Cautions ids={['unwashed']} />}
     </Screen>

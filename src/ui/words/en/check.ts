@@ -101,5 +101,4 @@ export const check = {
   leftKept: 'Left as it was in your stash.',
   bringBack: 'Bring it back',
   nextGarment: 'Check another garment',
-  draftFailed: 'What you type could not be stored on this device.',
 } as const

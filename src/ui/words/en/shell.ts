@@ -12,6 +12,17 @@ export const shell = {
   offline: 'No network. Everything here still works.',
   update: 'A newer Cutworth is ready.',
   updateNow: 'Use it now',
+  trouble: {
+    full: 'No room is left on this device. What you changed last is not stored; all before it is. Make room, then do it again.',
+    newer:
+      'What you keep here was stored by a newer Cutworth than this one. It is left as it is, and what you enter now is not stored. Load the newer one.',
+    held: 'Cutworth is open in another tab, in an older version. Close that tab to go on here.',
+    lost: 'This tab can store nothing more: another one uses a newer Cutworth, or the browser has cut it off. What was stored is safe. Load it anew.',
+    none: 'This browser stores nothing for this page, as in a private window. What you enter is gone once you close it.',
+    other: 'What you changed last could not be stored on this device.',
+  },
+  storeAgain: 'Try again',
+  loadAnew: 'Load anew',
   later: 'Later',
   loading: 'Getting this ready …',
   loadFailed: 'This part could not be loaded. Check the network and try again.',
