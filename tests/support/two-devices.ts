@@ -1,16 +1,14 @@
 import fc from 'fast-check'
 import type { Polygon } from '../../src/core/geometry/types.ts'
 import { mergeContents, type Side } from '../../src/core/records/merge.ts'
-import { type Contents, NO_CONTENTS, type Removed } from '../../src/core/records/record.ts'
+import { type Contents, NO_CONTENTS } from '../../src/core/records/record.ts'
 import type { Cut, Offcut } from '../../src/core/stash/cut.ts'
-import type { Project } from '../../src/core/stash/project.ts'
 import type { LaidPiece, Reservation } from '../../src/core/stash/reservation.ts'
-import { testGarment, testPattern } from './records.ts'
+import { contents, kept, testGarment, testProject } from './records.ts'
+
+export { contents, kept, testProject } from './records.ts'
 
 /** Records for tests of merging, as small as they can be. */
-export function kept<T extends { readonly id: string }>(value: T, changedAt: number) {
-  return { id: value.id, value, keptAt: 1, changedAt }
-}
 
 export function rectangle(x: number, y: number, width: number, height: number): Polygon {
   return [
@@ -19,24 +17,6 @@ export function rectangle(x: number, y: number, width: number, height: number): 
     [x + width, y + height],
     [x, y + height],
   ]
-}
-
-export function testProject(change: Partial<Project> = {}): Project {
-  return {
-    id: 'bag',
-    name: 'Market bag',
-    pattern: testPattern(),
-    version: 'plain',
-    size: 'one',
-    clearance: 0,
-    colours: {},
-    blocked: [],
-    newCloth: null,
-    taken: [],
-    finished: false,
-    note: '',
-    ...change,
-  }
 }
 
 export function laid(piece: string, panel: string, outline: Polygon, copy = 1): LaidPiece {
@@ -66,10 +46,6 @@ export function testCut(change: Partial<Cut> = {}): Cut {
 export function testOffcut(change: Partial<Offcut> = {}): Offcut {
   const outline = rectangle(0, 200, 500, 300)
   return { id: 'o1', garment: 'g1', cut: 'c1', outline, flaws: [], kept: true, ...change }
-}
-
-export function contents(records: Partial<Contents['records']>, removed: readonly Removed[] = []): Contents {
-  return { ...NO_CONTENTS, records: { ...NO_CONTENTS.records, ...records }, removed }
 }
 
 export function side(device: string, of: Contents, common: Side['common'] = []): Side {
