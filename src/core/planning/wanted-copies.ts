@@ -16,6 +16,14 @@ export interface CopyGroup {
   readonly turned: boolean
 }
 
+/** After a piece's id: the copies of it that have no other half. */
+const REST = '+'
+
+/** The pattern's piece that a group of this id may be of. */
+export function pieceOfGroup(id: string): string {
+  return id.endsWith(REST) ? id.slice(0, -REST.length) : id
+}
+
 /**
  * The wanted copies of a piece as groups. The first half of a pair's copies lies as drawn and the second turned over; when
  * unlike numbers of both are left, the rest is a group of its own.
@@ -33,7 +41,7 @@ export function copyGroups(
   const drawn = left.filter((copy) => copy <= count / 2)
   const turned = left.filter((copy) => copy > count / 2)
   const pairs = Math.min(drawn.length, turned.length)
-  const rest = { id: pairs > 0 ? `${id}+` : id, mirror: 'none' } as const
+  const rest = { id: pairs > 0 ? `${id}${REST}` : id, mirror: 'none' } as const
   return [
     ...group([...drawn.slice(0, pairs), ...turned.slice(0, pairs)]),
     ...group(drawn.slice(pairs), rest),

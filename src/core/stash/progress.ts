@@ -43,6 +43,14 @@ export function projectRoles(project: Project): readonly ClothRole[] {
   return [...new Set(neededPieces(project).map(({ role }) => role))]
 }
 
+/** Roles of which a needed copy has no cloth yet. */
+export function rolesWithout(project: Project, records: Records): readonly ClothRole[] {
+  const missing = projectProgress(project, records).filter(
+    ({ state, piece }) => state === 'missing' && !piece.optional,
+  )
+  return [...new Set(missing.map(({ piece }) => piece.role))]
+}
+
 /** How far a project is. Optional pieces hold nothing up. */
 export type Stage = 'planned' | 'partly' | 'reserved' | 'cutting' | 'cut' | 'finished'
 

@@ -1,5 +1,6 @@
 import { type Signal, signal } from '@preact/signals'
-import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
+import type { CheckQuestion } from '../../core/planning/check.ts'
+import type { AnsweredLay } from '../../core/planning/reservation-from.ts'
 import type { Reservation } from '../../core/stash/reservation.ts'
 import { SLIVER_WIDTH } from '../../core/stash/sliver.ts'
 import type { ClothRecords } from '../../core/stash/taken.ts'
@@ -60,20 +61,11 @@ async function readAgain(store: Store<unknown>): Promise<void> {
   }
 }
 
-/** Reserves; null when it could not, and `clothRefusal` or `storeTrouble` says why. */
-export async function reserve(accepted: Accepted): Promise<Reservation | null> {
-  return attempt(async (store) => {
-    const module = await import('../../storage/cloth/reserve.ts')
-    await module.reserve(store, accepted)
-    return accepted.reservation
-  })
-}
-
 /** A lay that she accepts, and what it changes. */
 export interface AcceptedLay extends Omit<Accepted, 'reservation'> {
-  readonly answer: CheckAnswer
+  readonly answer: AnsweredLay
   /** What it answers; needed only where some copies were asked for. */
-  readonly question?: CheckQuestion
+  readonly question?: Pick<CheckQuestion, 'pattern' | 'copies'>
   /** Ids. */
   readonly of: Pick<Reservation, 'project' | 'garment'>
   /** Id of the reservation in which this lay takes the place of its pieces; what was not asked stays. Absent: none. */
@@ -81,13 +73,22 @@ export interface AcceptedLay extends Omit<Accepted, 'reservation'> {
 }
 
 /** Reserves the places of a lay. null when it could not, and `clothRefusal` or `storeTrouble` says why. */
-export async function reserveLay({
-  answer,
-  question,
-  of,
-  replaces,
-  ...rest
-}: AcceptedLay): Promise<Reservation | null> {
+export async function reserveLay(lay: AcceptedLay): Promise<Reservation | null> {
+  const done = await reserveLays([lay])
+  return done?.[0] ?? null
+}
+
+/** Reserves the places of several lays: all of them, or none. Otherwise as `reserveLay`. */
+export async function reserveLays(lays: readonly AcceptedLay[]): Promise<readonly Reservation[] | null> {
+  const accepted = await Promise.all(lays.map(acceptedFrom))
+  return attempt(async (store) => {
+    const { reserveAll } = await import('../../storage/cloth/reserve.ts')
+    await reserveAll(store, accepted)
+    return accepted.map(({ reservation }) => reservation)
+  })
+}
+
+async function acceptedFrom({ answer, question, of, replaces, ...rest }: AcceptedLay): Promise<Accepted> {
   const { reservationFrom } = await import('../../core/planning/reservation-from.ts')
   const laid = reservationFrom(answer, { ...of, id: replaces ?? newId() }, question)
   const asked = new Set([
@@ -96,7 +97,7 @@ export async function reserveLay({
   ])
   const before = clothRecords.value.reservations.find(({ id }) => id === replaces)
   const stay = before?.pieces.filter(({ piece }) => !asked.has(piece)) ?? []
-  return reserve({ ...rest, reservation: { ...laid, pieces: [...stay, ...laid.pieces] } })
+  return { ...rest, reservation: { ...laid, pieces: [...stay, ...laid.pieces] } }
 }
 
 /** Gives reserved cloth free, and offers to take that back. */

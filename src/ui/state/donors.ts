@@ -1,11 +1,12 @@
 import { computed, signal } from '@preact/signals'
 import type { ClothRole } from '../../core/base/terms.ts'
-import { askedOf } from '../../core/planning/donors/asked.ts'
+import { type Asked, askedOf, type DonorQuestion } from '../../core/planning/donors/asked.ts'
 import { ranked } from '../../core/planning/donors/rank.ts'
 import type { DonorRow } from '../../core/planning/donors/row.ts'
 import { donorsTogether } from '../../core/planning/donors/together.ts'
+import { uncutCopies } from '../../core/planning/project-question.ts'
 import type { Project } from '../../core/stash/project.ts'
-import { takenOf } from '../../core/stash/taken.ts'
+import { takenBeside } from '../../core/stash/taken.ts'
 import type { DonorsAsked, GarmentNow, Jobs } from '../../workers/protocol.ts'
 import { isAbort, PRIORITY, solvers } from './answers.ts'
 import { clothRecords } from './cloth-state.ts'
@@ -20,8 +21,8 @@ type Way = Jobs['blocking']['tells']
 /** What was found for one role of a project. */
 export interface RoleSearch {
   readonly role: ClothRole
-  /** Of the role's pieces, mm². */
-  readonly area: number
+  readonly question: DonorQuestion
+  readonly asked: Asked
   /** By garment. */
   readonly rows: ReadonlyMap<string, DonorRow>
   /** Ways to take the role from several cloths. */
@@ -33,51 +34,65 @@ export interface RoleSearch {
 export const donorSearch = signal<readonly RoleSearch[]>([])
 
 /** Best first. */
-export function rankedRows({ rows, area }: RoleSearch): readonly DonorRow[] {
-  return ranked([...rows.values()], area)
+export function rankedRows({ rows, asked }: RoleSearch): readonly DonorRow[] {
+  return ranked([...rows.values()], asked.area)
 }
 
 /** With several roles: a donor for each, no donor twice, best first. */
 export const proposals = computed(() => {
-  const roles = donorSearch.value.map(({ role, area, rows }) => ({ role, area, rows: [...rows.values()] }))
+  const roles = donorSearch.value.map(({ role, asked, rows }) => ({
+    role,
+    area: asked.area,
+    rows: [...rows.values()],
+  }))
   return roles.length < 2 ? [] : donorsTogether(roles, 3).filter(({ parts }) => parts.length > 1)
 })
 
-/** Looks through the stash for the roles, until the returned function is called. */
+/** Looks through the stash for what is not cut yet of the roles, until the returned function is called. */
 export function searchDonors(project: Project, roles: readonly ClothRole[]): () => void {
   const stop = new AbortController()
-  const from = onTheShelf(project)
-  donorSearch.value = roles.map((role) => emptySearch(project, role))
-  for (const role of roles) void searchRole(project, role, from, stop.signal)
+  const searches = roles.flatMap((role) => searchFor(project, role) ?? [])
+  const from = onTheShelf(
+    project,
+    searches.flatMap(({ question }) => Object.keys(question.copies ?? {})),
+  )
+  donorSearch.value = searches
+  for (const search of searches) void searchRole(search, project.blocked, from, stop.signal)
   return () => stop.abort()
 }
 
-function emptySearch(project: Project, role: ClothRole): RoleSearch {
-  const asked = askedOf({ ...project, roles: [role] })
-  return { role, area: asked.ok ? asked.value.area : 1, rows: new Map(), ways: [], state: 'running' }
+/** null: all of the role is cut. */
+function searchFor(project: Project, role: ClothRole): RoleSearch | null {
+  const { pattern, version, size, clearance, colours } = project
+  const copies = uncutCopies(project, [role], clothRecords.peek())
+  if (copies === null) return null
+  const question = { pattern, version, size, clearance, colours, roles: [role], copies }
+  const asked = askedOf(question)
+  return asked.ok ? { role, question, asked: asked.value, rows: new Map(), ways: [], state: 'running' } : null
 }
 
-function onTheShelf({ id }: Project): readonly GarmentNow[] {
+/** Whatever the project has reserved of these pieces is laid anew; its other places stay, like those of others. */
+function onTheShelf({ id }: Project, pieces: readonly string[]): readonly GarmentNow[] {
+  const records = clothRecords.peek()
   return garments
     .peek()
     .filter(({ usedUp }) => !usedUp)
-    .map((garment) => ({ garment, taken: takenOf(garment.id, clothRecords.peek(), id) }))
+    .map((garment) => ({ garment, taken: takenBeside(garment.id, records, id, pieces) }))
 }
 
 async function searchRole(
-  project: Project,
-  role: ClothRole,
+  { role, question }: RoleSearch,
+  blocked: readonly ClothRole[],
   from: readonly GarmentNow[],
   stop: AbortSignal,
 ): Promise<void> {
-  const asks: DonorsAsked = { question: { ...project, roles: [role] }, from }
   try {
-    await lookThrough(asks, stop, (told) => {
+    await lookThrough({ question, from }, stop, (told) => {
       const rows = new Map(searchOf(role)?.rows)
       for (const row of told) rows.set(row.donor, row)
       change(role, stop, { rows })
     })
-    if (project.blocked.includes(role)) await searchBlocked(asks, role, stop)
+    if (blocked.includes(role)) await searchBlocked({ question, from }, role, stop)
     change(role, stop, { state: 'ended' })
   } catch (reason) {
     if (!isAbort(reason)) change(role, stop, { state: 'failed' })

@@ -1,7 +1,9 @@
 import { useId, useMemo, useState } from 'preact/hooks'
 import type { CheckAnswer } from '../../../core/planning/check.ts'
+import { pieceOfGroup } from '../../../core/planning/wanted-copies.ts'
 import { ALONE, BESIDE, LoosePiece, layScale, PanelLay } from '../../drawing/lay-drawing.tsx'
 import { type LayView, layView, type PanelView, type PlacedPiece } from '../../state/lay-view.ts'
+import { stashWords } from '../../words/en/stash.ts'
 import { writeList, writeNumber } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 
@@ -19,7 +21,8 @@ export function LaySection({ answer, pattern }: LaySectionProps) {
   const used = view.panels.filter(({ pieces }) => pieces.length > 0)
   if (used.length === 0) return null
   const ids = answer.problem.pieces.map(({ id }) => id)
-  const nameOf = (id: string) => pattern.pieces.find((piece) => piece.id === id)?.name ?? id
+  const nameOf = (id: string) =>
+    pattern.pieces.find((piece) => piece.id === id || piece.id === pieceOfGroup(id))?.name ?? id
   const numberOf = (id: string) => writeNumber(ids.indexOf(id) + 1)
   const onPiece = ({ piece }: PlacedPiece) => [numberOf(piece), nameOf(piece)]
   const outlines = [...used.map(({ outline }) => outline), ...view.leftOut.map(({ outline }) => outline)]
@@ -112,8 +115,9 @@ function Key({ view, ids, nameOf, numberOf }: KeyProps) {
   )
 }
 
+/** Panels of the garment as it opens have names; whatever else it has was left over from cutting. */
 function panelName(id: string): string {
-  return words.garments.panels[id] ?? id
+  return words.garments.panels[id] ?? stashWords.offcut
 }
 
 function piecesInWords(pieces: readonly PlacedPiece[], nameOf: (id: string) => string): string {

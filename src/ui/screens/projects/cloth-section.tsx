@@ -1,7 +1,9 @@
+import { Link } from 'wouter-preact'
 import type { ClothRole } from '../../../core/base/terms.ts'
-import { neededPieces, projectProgress, projectRoles } from '../../../core/stash/progress.ts'
+import { neededPieces, projectProgress, projectRoles, rolesWithout } from '../../../core/stash/progress.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import type { Reservation } from '../../../core/stash/reservation.ts'
+import type { ReservationFault } from '../../../core/stash/reservation-faults.ts'
 import { Button, ButtonLink } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { brokenIn } from '../../state/broken-reservations.ts'
@@ -11,14 +13,16 @@ import { garmentById } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { copiesInWords, faultWords, roleName } from '../../words/project-words.ts'
+import { LookForButton } from './look-for-button.tsx'
 
 /** Which cloth the project is cut from, role by role, and what has none yet. */
 export function ClothSection({ project }: { project: Project }) {
   const roles = projectRoles(project)
+  const without = rolesWithout(project, clothRecords.value)
   return (
     <section class="stack" aria-labelledby="project-cloth">
       <h2 id="project-cloth">{projectWords.cloth}</h2>
-      {roles.length > 1 && (
+      {without.length > 1 && (
         <ButtonLink icon="stash" to={`/projects/${project.id}/cloth`}>
           {projectWords.findAll}
         </ButtonLink>
@@ -26,6 +30,7 @@ export function ClothSection({ project }: { project: Project }) {
       {roles.map((role) => (
         <RoleCloth key={role} project={project} role={role} titled={roles.length > 1} />
       ))}
+      <LookForButton project={project} roles={without} />
     </section>
   )
 }
@@ -62,6 +67,7 @@ function RoleCloth({ project, role, titled }: RoleClothProps) {
           key={reservation.id}
           project={project}
           reservation={reservation}
+          role={role}
           count={reservation.pieces.filter(isOfRole).length}
         />
       ))}
@@ -75,7 +81,7 @@ function RoleCloth({ project, role, titled }: RoleClothProps) {
           icon="stash"
           to={`/projects/${project.id}/cloth/${encodeURIComponent(role)}`}
         >
-          {reserved.length > 0 ? projectWords.findMore : projectWords.find}
+          {projectWords.find}
         </ButtonLink>
       )}
     </div>
@@ -89,39 +95,51 @@ function nameOfProject(id: string): string {
 interface ReservedProps {
   readonly project: Project
   readonly reservation: Reservation
+  readonly role: ClothRole
+  /** Pieces of the role. */
   readonly count: number
 }
 
-function Reserved({ project, reservation, count }: ReservedProps) {
+/** Where pieces of a role are reserved, and what can be done about it: laid anew there, moved to other cloth, given up. */
+function Reserved({ project, reservation, role, count }: ReservedProps) {
   const title = garmentTitle(garmentById(reservation.garment))
   const faults = brokenIn(reservation)
+  const isShared = count < reservation.pieces.length
+  const ofRole = encodeURIComponent(role)
   return (
     <div class="reserved">
-      <p class="reserved-line">
+      <Link class="reserved-line" href={`/stash/${reservation.garment}`}>
         <Icon name={faults.length > 0 ? 'doubt' : 'tick'} size={20} />
-        <a class="grow" href={`#/stash/${reservation.garment}`}>
-          {projectWords.reservedOn(projectWords.pieces(count), title)}
-        </a>
+        {projectWords.reservedOn(projectWords.pieces(count), title)}
+      </Link>
+      {faults.length > 0 && <Broken project={project} faults={faults} />}
+      <div class="reserved-deeds">
+        <ButtonLink look="quiet" to={`/projects/${project.id}/lay/${reservation.garment}/${ofRole}`}>
+          {projectWords.layAnew}
+        </ButtonLink>
+        <ButtonLink look="quiet" to={`/projects/${project.id}/cloth/${ofRole}`}>
+          {projectWords.move}
+        </ButtonLink>
         <Button
           look="quiet"
           onPress={() => void releaseReservation(reservation, projectWords.released(title))}
         >
-          {projectWords.release}
+          {isShared ? projectWords.releaseAll : projectWords.release}
         </Button>
-      </p>
-      {faults.length > 0 && (
-        <div class="broken" role="status">
-          <p>{projectWords.noLonger}</p>
-          <ul>
-            {faults.map((fault) => (
-              <li key={`${fault.piece}#${fault.copy}`}>{faultWords(project, fault, nameOfProject)}</li>
-            ))}
-          </ul>
-          <ButtonLink to={`/projects/${project.id}/lay/${reservation.garment}`}>
-            {projectWords.layAnew}
-          </ButtonLink>
-        </div>
-      )}
+      </div>
+    </div>
+  )
+}
+
+function Broken({ project, faults }: { project: Project; faults: readonly ReservationFault[] }) {
+  return (
+    <div class="broken" role="status">
+      <p>{projectWords.noLonger}</p>
+      <ul>
+        {faults.map((fault) => (
+          <li key={`${fault.piece}#${fault.copy}`}>{faultWords(project, fault, nameOfProject)}</li>
+        ))}
+      </ul>
     </div>
   )
 }

@@ -1,17 +1,17 @@
-import { useEffect } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { Redirect, useLocation, useParams } from 'wouter-preact'
 import type { DonorRow } from '../../../core/planning/donors/row.ts'
 import type { Together } from '../../../core/planning/donors/together.ts'
-import { projectRoles } from '../../../core/stash/progress.ts'
+import { projectRoles, rolesWithout } from '../../../core/stash/progress.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import type { Jobs } from '../../../workers/protocol.ts'
 import { ClothSmall } from '../../drawing/cloth-small.tsx'
 import { Button } from '../../parts/button.tsx'
-import { CardButton, CardLink } from '../../parts/card.tsx'
+import { CardLink } from '../../parts/card.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { clothNow } from '../../state/cloth-now.ts'
-import { clothOpen, openCloth } from '../../state/cloth-state.ts'
+import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
 import { donorSearch, proposals, type RoleSearch, rankedRows, searchDonors } from '../../state/donors.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { reserveBlocked, reserveTogether } from '../../state/reserve-together.ts'
@@ -22,9 +22,11 @@ import { writeList, writeNumber } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
+import './projects.css'
+import { Refused } from './refused.tsx'
 
-/** Rows shown of each role: further down nothing is worth a tap. */
-const MOST_ROWS = 30
+/** Rows shown at first: of a role by itself, and of each of several. */
+const FIRST_ROWS = { alone: 12, beside: 5 }
 
 const texts = projectWords.donors
 
@@ -40,8 +42,14 @@ export function DonorsScreen() {
   if (!projectsOpen.value || !stashOpen.value || !clothOpen.value)
     return <p class="loading soft">{words.shell.loading}</p>
   if (!project) return <Redirect to="/projects" />
-  const roles = role === undefined ? projectRoles(project) : [decodeURIComponent(role)]
+  const roles = role === undefined ? rolesToFind(project) : [decodeURIComponent(role)]
   return <Found project={project} roles={roles} />
+}
+
+/** Those that have no cloth yet; once all have some, all of them, to be laid anew. */
+function rolesToFind(project: Project): readonly string[] {
+  const without = rolesWithout(project, clothRecords.peek())
+  return without.length > 0 ? without : projectRoles(project)
 }
 
 function Found({ project, roles }: { project: Project; roles: readonly string[] }) {
@@ -50,12 +58,9 @@ function Found({ project, roles }: { project: Project; roles: readonly string[] 
   return (
     <Screen title={texts.title(project.name)} back={`/projects/${project.id}`}>
       <p class="soft" role="status">
-        {searches.some(({ state }) => state === 'running')
-          ? texts.looking(looked(searches), garments.value.length)
-          : searches.some(({ state }) => state === 'failed')
-            ? texts.failed
-            : texts.looked(garments.value.length)}
+        {soFar(searches, garments.value.filter(({ usedUp }) => !usedUp).length)}
       </p>
+      <Refused />
       <Proposals project={project} />
       {searches.map((search) => (
         <RoleRows key={search.role} project={project} search={search} titled={searches.length > 1} />
@@ -64,8 +69,11 @@ function Found({ project, roles }: { project: Project; roles: readonly string[] 
   )
 }
 
-function looked(searches: readonly RoleSearch[]): number {
-  return Math.min(...searches.map(({ rows }) => rows.size))
+function soFar(searches: readonly RoleSearch[], of: number): string {
+  if (searches.some(({ state }) => state === 'failed')) return texts.failed
+  if (searches.every(({ state }) => state === 'ended')) return texts.looked(of)
+  const looked = Math.min(...searches.map(({ rows }) => rows.size))
+  return looked < of ? texts.looking(looked, of) : texts.longer(of)
 }
 
 function Proposals({ project }: { project: Project }) {
@@ -73,26 +81,25 @@ function Proposals({ project }: { project: Project }) {
   const shown = proposals.value
   if (shown.length === 0) return null
   const take = async (proposal: Together) => {
-    await reserveTogether(project, proposal)
-    go(`/projects/${project.id}`)
+    if (await reserveTogether(project, proposal, donorSearch.peek())) go(`/projects/${project.id}`)
   }
   return (
     <section class="stack" aria-labelledby="together">
       <h2 id="together">{texts.together}</h2>
       <ul class="stack">
         {shown.map((proposal) => (
-          <li key={proposal.parts.map(({ row }) => row.donor).join()}>
-            <CardButton
-              title={writeList(proposal.parts.map(({ row }) => garmentTitle(garmentById(row.donor))))}
-              onPress={() => void take(proposal)}
-            >
-              <span class="card-text">
-                {proposal.parts
-                  .map(({ role, row }) => texts.part(roleName(role), garmentTitle(garmentById(row.donor))))
-                  .join('; ')}
-              </span>
-              <span class="card-text">{texts.takeTogether}</span>
-            </CardButton>
+          <li key={proposal.parts.map(({ row }) => row.donor).join()} class="together stack">
+            <dl>
+              {proposal.parts.map(({ role, row }) => (
+                <div key={role}>
+                  <dt class="card-text card-inline">{texts.part(roleName(role))} </dt>
+                  <dd class="card-inline">{garmentTitle(garmentById(row.donor))}</dd>
+                </div>
+              ))}
+            </dl>
+            <Button icon="keep" wide onPress={() => void take(proposal)}>
+              {texts.takeTogether}
+            </Button>
           </li>
         ))}
       </ul>
@@ -108,36 +115,66 @@ interface RoleRowsProps {
 
 function RoleRows({ project, search, titled }: RoleRowsProps) {
   const rows = rankedRows(search)
-  const shown = rows.slice(0, MOST_ROWS)
+  const useless = rows.filter(({ verdict }) => verdict === 'cannot')
+  const hopeful = rows.filter(({ verdict }) => verdict !== 'cannot')
+  const [isAll, setAll] = useState(false)
+  const shown = isAll ? hopeful : hopeful.slice(0, titled ? FIRST_ROWS.beside : FIRST_ROWS.alone)
+  if (rows.length === 0) return null
   return (
     <section class="stack" aria-label={roleName(search.role)}>
       {titled && <h2>{roleName(search.role)}</h2>}
       {search.ways.map((way) => (
-        <Blocked key={way.map(({ garment }) => garment).join()} project={project} way={way} />
+        <Blocked key={way.map(({ garment }) => garment).join()} project={project} search={search} way={way} />
       ))}
-      <ul class="stack">
-        {shown.map((row) => (
-          <li key={row.donor}>
-            <DonorCard project={project} role={search.role} row={row} />
-          </li>
-        ))}
-      </ul>
-      {rows.length > shown.length && <p class="soft">{texts.others(rows.length - shown.length)}</p>}
+      <DonorCards project={project} role={search.role} rows={shown} />
+      {hopeful.length > shown.length && (
+        <Button onPress={() => setAll(true)}>{texts.more(hopeful.length - shown.length)}</Button>
+      )}
+      {useless.length > 0 && (
+        <details class="useless">
+          <summary>{texts.useless(useless.length)}</summary>
+          <DonorCards project={project} role={search.role} rows={useless} />
+        </details>
+      )}
     </section>
   )
 }
 
-function Blocked({ project, way }: { project: Project; way: Jobs['blocking']['tells'] }) {
+interface DonorCardsProps {
+  readonly project: Project
+  readonly role: string
+  readonly rows: readonly DonorRow[]
+}
+
+function DonorCards({ project, role, rows }: DonorCardsProps) {
+  if (rows.length === 0) return null
+  return (
+    <ul class="stack">
+      {rows.map((row) => (
+        <li key={row.donor}>
+          <DonorCard project={project} role={role} row={row} />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+interface BlockedProps {
+  readonly project: Project
+  readonly search: RoleSearch
+  readonly way: Jobs['blocking']['tells']
+}
+
+function Blocked({ project, search, way }: BlockedProps) {
   const [, go] = useLocation()
   const take = async () => {
-    await reserveBlocked(project, way)
-    go(`/projects/${project.id}`)
+    if (await reserveBlocked(project, way, search)) go(`/projects/${project.id}`)
   }
   return (
-    <div class="stack">
+    <div class="together stack">
       <p>{texts.blocked(writeList(way.map(({ garment }) => garmentTitle(garmentById(garment)))))}</p>
-      <Button look="main" onPress={() => void take()}>
-        {texts.takeBlocked}
+      <Button icon="keep" wide onPress={() => void take()}>
+        {texts.takeTogether}
       </Button>
     </div>
   )

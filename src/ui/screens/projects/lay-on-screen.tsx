@@ -4,17 +4,17 @@ import type { Garment } from '../../../core/garments/index.ts'
 import { projectQuestion } from '../../../core/planning/project-question.ts'
 import { neededPieces } from '../../../core/stash/progress.ts'
 import type { Project } from '../../../core/stash/project.ts'
-import { ClothTaken, LayNoLongerHolds, NoLongerThere } from '../../../storage/cloth/refusals.ts'
 import { Button } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
-import { Cautions, Notice } from '../../parts/notice.tsx'
+import { Cautions } from '../../parts/notice.tsx'
 import { Screen } from '../../parts/screen.tsx'
-import { clothOpen, clothRecords, clothRefusal, openCloth, reserveLay } from '../../state/cloth-state.ts'
+import { clothOpen, clothRecords, openCloth, reserveLay } from '../../state/cloth-state.ts'
 import { askLayOn, layOn } from '../../state/lay-on.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
+import { writeList } from '../../words/format.ts'
 import { clothWords, garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { verdictWords } from '../../words/verdict-words.ts'
@@ -22,6 +22,7 @@ import { words } from '../../words/words.ts'
 import { LaySection } from '../check/lay-section.tsx'
 import '../check/verdict-screen.css'
 import { iconOf, lookOf } from '../check/verdict-strip.tsx'
+import { Refused } from './refused.tsx'
 
 /** One garment for one project: the verdict, the lay round what is promised to others, and the way to reserve it. */
 export function LayOnScreen() {
@@ -62,6 +63,7 @@ function Shown({ project, garment, role }: ShownProps) {
   const verdict = layOn.value
   const fits = verdict.state === 'answered' && verdict.answer.lay.verdict === 'fits'
   const title = garmentTitle(garment)
+  const moves = movesWords(project, garment, roles, before !== undefined)
   const reserve = async () => {
     if (verdict.state !== 'answered' || !question) return
     const of = { project: project.id, garment: garment.id }
@@ -89,6 +91,7 @@ function Shown({ project, garment, role }: ShownProps) {
         {projectWords.layOf(roles.map(roleName).join(', ') || project.name)}
         <span class="card-text">{clothWords(garment)}</span>
       </p>
+      {moves && <p class="field-hint">{moves}</p>}
       <Refused />
       <Sentence project={project} />
       {verdict.state === 'answered' && <LaySection answer={verdict.answer} pattern={project.pattern} />}
@@ -113,21 +116,22 @@ function Sentence({ project }: { project: Project }) {
   )
 }
 
-/** Why it could not be reserved a moment ago. */
-function Refused() {
-  const refusal = clothRefusal.value
-  if (refusal === null) return null
-  return (
-    <Notice icon="doubt">
-      {refusal instanceof ClothTaken
-        ? projectWords.refused.taken
-        : refusal instanceof LayNoLongerHolds
-          ? projectWords.refused.holds
-          : refusal instanceof NoLongerThere
-            ? projectWords.refused.gone
-            : refusal.message}
-    </Notice>
+/** What becomes of the places that the roles have now. */
+function movesWords(
+  project: Project,
+  garment: Garment,
+  roles: readonly string[],
+  isHere: boolean,
+): string | null {
+  const elsewhere = clothRecords.value.reservations.filter(
+    (each) =>
+      each.project === project.id &&
+      each.garment !== garment.id &&
+      roles.some((role) => servesRole(project, each, role)),
   )
+  if (elsewhere.length > 0)
+    return projectWords.moves(writeList(elsewhere.map((each) => garmentTitle(garmentById(each.garment)))))
+  return isHere ? projectWords.laidAnew : null
 }
 
 type Pieces = readonly { readonly piece: string }[]

@@ -7,7 +7,7 @@ import { Cautions } from '../../parts/notice.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
-import { clothRecords, openCloth } from '../../state/cloth-state.ts'
+import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
 import {
   changeProject,
   dropProject,
@@ -15,6 +15,7 @@ import {
   projectById,
   projectsOpen,
 } from '../../state/projects-state.ts'
+import { openStash, stashOpen } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stageWords } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
@@ -29,11 +30,14 @@ export function ProjectScreen() {
   const { id = '' } = useParams()
   useEffect(() => {
     void openProjects()
+    void openStash()
     void openCloth()
   }, [])
+  // Without the stash and what is reserved in it a project would seem to have no cloth.
+  if (!projectsOpen.value || !stashOpen.value || !clothOpen.value)
+    return <p class="loading soft">{words.shell.loading}</p>
   const project = projectById(id)
   if (project) return <Shown key={id} project={project} />
-  if (!projectsOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   return (
     <Screen title={projectWords.gone} back="/projects">
       <ButtonLink look="main" to="/projects">
@@ -69,17 +73,11 @@ function Shown({ project }: { project: Project }) {
       <ClothSection project={project} />
       <ProjectNotions project={project} />
       <SavingsSection project={project} />
-      <MakingSection project={project} locked={stage !== 'planned'} />
       <section class="stack" aria-label={projectWords.note}>
-        <TextField
-          id="project-name"
-          label={projectWords.name}
-          value={name}
-          onValue={(text) => changeProject(id, { name: text })}
-        />
         <TextField
           id="project-note"
           label={projectWords.note}
+          lines={2}
           value={note}
           onValue={(text) => changeProject(id, { note: text })}
         />
@@ -89,6 +87,7 @@ function Shown({ project }: { project: Project }) {
           onChange={(done) => changeProject(id, { finished: done })}
         />
       </section>
+      <MakingSection project={project} locked={stage !== 'planned'} />
       <Cautions ids={pattern.cautions} />
       <Button
         look="danger"

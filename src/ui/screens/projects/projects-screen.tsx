@@ -4,7 +4,7 @@ import { PiecesSmall } from '../../drawing/pieces-drawing.tsx'
 import { ButtonLink } from '../../parts/button.tsx'
 import { CardLink } from '../../parts/card.tsx'
 import { Screen } from '../../parts/screen.tsx'
-import { clothRecords } from '../../state/cloth-state.ts'
+import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
 import { openProjects, projects, projectsOpen, unreadableProjects } from '../../state/projects-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stageWords } from '../../words/project-words.ts'
@@ -12,8 +12,11 @@ import { words } from '../../words/words.ts'
 
 /** Everything she makes or has made. */
 export function ProjectsScreen() {
-  useEffect(() => void openProjects(), [])
-  if (!projectsOpen.value) return <p class="loading soft">{words.shell.loading}</p>
+  useEffect(() => {
+    void openProjects()
+    void openCloth()
+  }, [])
+  if (!projectsOpen.value || !clothOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   const underWay = projects.value.filter(({ finished }) => !finished)
   const finished = projects.value.filter((project) => project.finished)
   const unreadable = unreadableProjects.value.length

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import type { Savings } from '../../../core/planning/savings/savings.ts'
 import type { NewCloth, Project } from '../../../core/stash/project.ts'
 import { LengthField } from '../../parts/length-field.tsx'
@@ -19,6 +19,8 @@ const USUAL_WIDTH = 1400
 export function SavingsSection({ project }: { project: Project }) {
   const { id, newCloth, pattern, version, size } = project
   const width = newCloth?.width ?? USUAL_WIDTH
+  // Open as long as nothing is told, but not shut while she types.
+  const [asks] = useState(newCloth === null)
   useEffect(() => reckonNewCloth(project, width), [pattern, version, size, width])
   const told = newClothTold.value
   const lengths = told?.map(({ length }) => length) ?? []
@@ -29,23 +31,6 @@ export function SavingsSection({ project }: { project: Project }) {
   return (
     <section class="stack" aria-labelledby="saves">
       <h2 id="saves">{projectWords.saves}</h2>
-      <LengthField
-        id="new-width"
-        label={projectWords.newWidth}
-        value={width}
-        units={settings.value}
-        onValue={(mm) => mm !== null && tell({ width: mm })}
-      />
-      <NumberField
-        id="new-price"
-        label={projectWords.pricePerMetre}
-        value={price}
-        unit={projectWords.money}
-        least={0}
-        most={10_000}
-        step={1}
-        onValue={(pricePerMetre) => tell({ pricePerMetre })}
-      />
       {told === null ? (
         <p class="soft" role="status">
           {projectWords.newCounting}
@@ -54,6 +39,28 @@ export function SavingsSection({ project }: { project: Project }) {
         <p>{newWords(lengths, saved)}</p>
       )}
       {saved.area > 0 && <Kept saved={saved} />}
+      <details class="fold" open={asks}>
+        <summary>{projectWords.compareWith}</summary>
+        <div class="stack">
+          <LengthField
+            id="new-width"
+            label={projectWords.newWidth}
+            value={width}
+            units={settings.value}
+            onValue={(mm) => mm !== null && tell({ width: mm })}
+          />
+          <NumberField
+            id="new-price"
+            label={projectWords.pricePerMetre}
+            value={price}
+            unit={projectWords.money}
+            least={0}
+            most={10_000}
+            step={1}
+            onValue={(pricePerMetre) => tell({ pricePerMetre })}
+          />
+        </div>
+      </details>
     </section>
   )
 }
