@@ -21,6 +21,9 @@ export interface PieceMark {
 /** A grain line this share of the piece long is long enough to lay a ruler to. */
 const GRAIN_SHARE = 0.5
 
+/** Where across the piece a grain line is tried, the best place first. */
+const GRAIN_TRIES = [0.35, 0.65, 0.4, 0.6, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.5] as const
+
 /** The marks of a laid piece, in the panel's coordinates. The shape must be the one it was cut by. */
 export function marksOf(shape: PieceShape, laid: LaidPiece): readonly PieceMark[] {
   return marksOfShape(shape).map((mark) => ({ ...mark, line: laidLine(mark.line, laid) }))
@@ -37,19 +40,39 @@ function marksOfShape(shape: PieceShape): readonly PieceMark[] {
   return shape.form === 'outline' ? [grain, ...centreLine(shape), ...turningLines(seamRing(shape))] : [grain]
 }
 
+/** Up the piece where it is long, beside the middle rather than elsewhere: there is its number, and on some a centre line. */
 function grainLine(points: Polygon): PieceMark {
   const { minX, minY, maxX, maxY } = polygonBox(points)
-  const x = (minX + maxX) / 2
-  const half = ((maxY - minY) * GRAIN_SHARE) / 2
-  const y = (minY + maxY) / 2
+  let best = { x: (minX + maxX) / 2, from: minY, to: maxY, worth: Number.NEGATIVE_INFINITY }
+  for (const share of GRAIN_TRIES) {
+    const x = minX + (maxX - minX) * share
+    for (const [from, to] of insideAt(points, x)) {
+      const worth = to - from - Math.abs(share - GRAIN_TRIES[0]) * (maxX - minX)
+      if (worth > best.worth) best = { x, from, to, worth }
+    }
+  }
+  const [middle, half] = [(best.from + best.to) / 2, ((best.to - best.from) * GRAIN_SHARE) / 2]
   return {
     kind: 'grain',
     line: [
-      [x, y - half],
-      [x, y + half],
+      [best.x, middle - half],
+      [best.x, middle + half],
     ],
     depth: 0,
   }
+}
+
+/** The stretches of the upright line at x that lie inside. */
+function insideAt(points: Polygon, x: Mm): readonly (readonly [Mm, Mm])[] {
+  let before = points.at(-1) as Point
+  const crossings: Mm[] = []
+  for (const point of points) {
+    const [[ax, ay], [bx, by]] = [before, point]
+    if (ax <= x !== bx <= x) crossings.push(ay + ((x - ax) * (by - ay)) / (bx - ax))
+    before = point
+  }
+  crossings.sort((a, b) => a - b)
+  return crossings.flatMap((from, k) => (k % 2 === 0 ? [[from, crossings[k + 1] as Mm] as const] : []))
 }
 
 function centreLine(shape: Extract<PieceShape, { form: 'outline' }>): readonly PieceMark[] {

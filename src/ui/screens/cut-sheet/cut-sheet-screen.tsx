@@ -45,7 +45,11 @@ export function CutSheetScreen() {
       {project && (
         <p class="sheet-of">
           {cutSheetWords.of(project.name, project.size)}
-          {sheets.length > 0 && <span class="card-text">{cutSheetWords.how}</span>}
+          {sheets.length > 0 && (
+            <span class="card-text">
+              {cutSheetWords.how} {cutSheetWords.heads} {cutSheetWords.order}
+            </span>
+          )}
         </p>
       )}
       {sheets.length === 0 && <Nothing id={id} />}
@@ -61,9 +65,10 @@ export function CutSheetScreen() {
 }
 
 function Nothing({ id }: { id: string }) {
+  const isCut = clothRecords.value.cuts.some(({ project }) => project === id)
   return (
     <>
-      <p>{cutSheetWords.nothing}</p>
+      <p>{isCut ? cutSheetWords.allCut : cutSheetWords.nothing}</p>
       <ButtonLink look="main" to={`/projects/${id}`}>
         {cutSheetWords.toProject}
       </ButtonLink>

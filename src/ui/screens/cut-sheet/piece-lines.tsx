@@ -5,7 +5,7 @@ import { EDGE_LETTERS, POINT_LETTERS } from '../../drawing/sheet-drawing.tsx'
 import { Tick } from '../../parts/tick.tsx'
 import { settings } from '../../state/settings-state.ts'
 import { cutSheetWords } from '../../words/en/cut-sheet.ts'
-import { writeList, writeNumber, writeWithUnit } from '../../words/format.ts'
+import { writeNumber, writeWithUnit } from '../../words/format.ts'
 
 interface PieceLinesProps {
   readonly project: Project
@@ -75,14 +75,11 @@ function Marks({ piece: { marks } }: { piece: SheetPiece }) {
     }),
   )
   if (said.size === 0) return null
-  return (
-    <p class="piece-marks">
-      {cutSheetWords.marks}: {writeList([...said])}.
-    </p>
-  )
+  return <p class="piece-marks">{cutSheetWords.marks([...said])}</p>
 }
 
-function copyName({ pattern }: Project, { piece, copy }: LaidPiece): string {
+/** What a copy is called: by its piece, and which of how many it is. */
+export function copyName({ pattern }: Project, { piece, copy }: LaidPiece): string {
   const known = pattern.pieces.find(({ id }) => id === piece)
   if (!known) return piece
   return known.copies > 1

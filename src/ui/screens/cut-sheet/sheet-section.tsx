@@ -1,11 +1,11 @@
 import { useId, useMemo } from 'preact/hooks'
-import { type CutSheet, cutSheet, type SheetPiece } from '../../../core/cut-sheet/cut-sheet.ts'
+import { cutSheet } from '../../../core/cut-sheet/cut-sheet.ts'
 import type { FreePanel } from '../../../core/stash/cloth-of.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import type { LaidPiece, Reservation } from '../../../core/stash/reservation.ts'
-import { ALONE, layScale } from '../../drawing/lay-drawing.tsx'
+import { layScale } from '../../drawing/lay-drawing.tsx'
 import { boxOf } from '../../drawing/paths.ts'
-import { SheetDrawing } from '../../drawing/sheet-drawing.tsx'
+import { SHEET_MARGIN, SheetDrawing, type SheetDrawingProps } from '../../drawing/sheet-drawing.tsx'
 import { Button } from '../../parts/button.tsx'
 import { cutNow } from '../../state/cloth-state.ts'
 import { isTicked, tick } from '../../state/cut-ticks.ts'
@@ -14,7 +14,7 @@ import { panelTitle } from '../../words/cloth-words.ts'
 import { cutSheetWords } from '../../words/en/cut-sheet.ts'
 import { writeNumber } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
-import { PieceLines } from './piece-lines.tsx'
+import { copyName, PieceLines } from './piece-lines.tsx'
 
 interface SheetSectionProps {
   readonly project: Project
@@ -31,7 +31,13 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
   const others = panel.reserved.filter((place) => place.reservation !== reservation.id)
   const ticked = pieces.filter((piece) => isTicked(reservation.id, piece))
   const name = panelTitle(panel)
-  const surface = garment?.cloth.surface === 'one-way' ? garment.cloth.pile : null
+  const pile = garment?.cloth.surface === 'one-way' ? garment.cloth.pile : null
+  const hints = [
+    ...(sheet.edges ? [] : [cutSheetWords.howNoEdges]),
+    ...(pile ? [cutSheetWords.pile[pile]] : []),
+    ...(pieces.some(({ mirrored }) => mirrored) ? [cutSheetWords.turnedKey] : []),
+    ...(others.length > 0 ? [cutSheetWords.others] : []),
+  ]
   const done = async () => {
     const order = { reservation: reservation.id, panel: panel.id, pieces: ticked }
     if (await cutNow(order, cutSheetWords.cut(name)))
@@ -39,18 +45,17 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
   }
   return (
     <section class="cut-sheet stack" aria-labelledby={titleId}>
+      <p class="printed-only sheet-project">{cutSheetWords.of(project.name, project.size)}</p>
       <h2 id={titleId}>{cutSheetWords.panel(name, garmentTitle(garment))}</h2>
       <Drawings
         sheet={sheet}
+        nameOf={({ laid }) => copyName(project, laid)}
+        pile={pile}
         panel={panel}
         others={others.map(({ outline }) => outline)}
         isCut={({ laid }) => isTicked(reservation.id, laid)}
       />
-      <p class="field-hint">
-        {cutSheetWords.grain} {surface && cutSheetWords.pile[surface]}{' '}
-        {others.length > 0 && cutSheetWords.others} {!sheet.edges && cutSheetWords.howNoEdges}{' '}
-        {cutSheetWords.order}
-      </p>
+      {hints.length > 0 && <p class="field-hint">{hints.join(' ')}</p>}
       <PieceLines
         project={project}
         sheet={sheet}
@@ -69,33 +74,34 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
   )
 }
 
-interface DrawingsProps {
-  readonly sheet: CutSheet
+interface DrawingsProps extends Pick<SheetDrawingProps, 'sheet' | 'isCut' | 'nameOf' | 'pile'> {
   readonly panel: FreePanel
   readonly others: readonly FreePanel['outline'][]
-  readonly isCut: (piece: SheetPiece) => boolean
 }
 
 /** CSS dots to a millimetre of paper. */
 const DOTS_PER_MM = 96 / 25.4
 
 /** What a drawing may take on A4 and on Letter alike, mm, margins and figures left room. */
-const PAPER = { width: 165, height: 130 }
+const PAPER = { width: 176, height: 165 }
+
+/** On a small phone, without the drawing's margins. */
+const SCREEN = { width: 326 - 2 * SHEET_MARGIN, height: 420 }
 
 /** Scales that a ruler can be read by. */
 const SCALES = [1, 2, 2.5, 3, 4, 5, 6, 8, 10, 12.5, 15, 20, 25]
 
 /** For the screen as large as it goes; for paper at a scale with a name. */
-function Drawings({ sheet, panel, others, isCut }: DrawingsProps) {
+function Drawings({ sheet, panel, others, ...rest }: DrawingsProps) {
   const { minX, minY, maxX, maxY } = boxOf([sheet.outline])
   const shrink =
     SCALES.find((by) => (maxX - minX) / by <= PAPER.width && (maxY - minY) / by <= PAPER.height) ??
     (SCALES.at(-1) as number)
-  const drawing = { sheet, flaws: panel.flaws, others, isCut }
+  const drawing = { sheet, flaws: panel.flaws, others, ...rest }
   return (
     <>
       <div class="unprinted">
-        <SheetDrawing {...drawing} scale={layScale([sheet.outline], ALONE)} />
+        <SheetDrawing {...drawing} scale={layScale([sheet.outline], SCREEN)} />
       </div>
       <div class="printed-only">
         <SheetDrawing {...drawing} scale={DOTS_PER_MM / shrink} />
