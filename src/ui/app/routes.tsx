@@ -75,7 +75,7 @@ export function Routes() {
       <Route path="/stash/new-cloth" component={NewCloth} />
       <Route path="/stash/:id" component={OneGarment} />
       <Route path="/projects" component={Projects} />
-      <Route path="/projects/new/:pattern?" component={NewProject} />
+      <Route path="/projects/new/:pattern?/:size?/:version?" component={NewProject} />
       <Route path="/projects/:id" component={OneProject} />
       <Route path="/projects/:id/lay/:garment/:role?" component={LayOn} />
       <Route path="/projects/:id/cloth/:role?" component={Donors} />

@@ -15,6 +15,7 @@ import { anyPatternById, faultsOf, isOwn } from '../../state/patterns-state.ts'
 import { drawable } from '../../state/piece-shapes.ts'
 import { settings } from '../../state/settings-state.ts'
 import { lookForWords } from '../../words/en/look-for.ts'
+import { projectWords } from '../../words/en/projects.ts'
 import { writeNumber, writeWithUnit } from '../../words/format.ts'
 import { thingDetail } from '../../words/look-for-words.ts'
 import { cutWords, needsWords, patternName, pieceName } from '../../words/pattern-words.ts'
@@ -77,7 +78,7 @@ function Shown({ pattern }: { pattern: Pattern }) {
         </ul>
       </section>
       <PatternNotions pattern={pattern} version={version.value} size={size.value} />
-      {ready && <LookFor pattern={pattern} choice={{ size: size.value, version: version.value }} />}
+      {ready && <Onward pattern={pattern} choice={{ size: size.value, version: version.value }} />}
       <Cautions ids={pattern.cautions} />
       <Changing pattern={pattern} />
     </Screen>
@@ -142,18 +143,24 @@ function Pieces({ pattern, size, version }: { pattern: Pattern; size: string; ve
   )
 }
 
-/** Puts it on the list of what to look for, in this size and version. */
-function LookFor({ pattern, choice }: { pattern: Pattern; choice: { size: string; version: string } }) {
+/** What else to do with it in this size and version: begin a project, or put it on the list of what to look for. */
+function Onward({ pattern, choice }: { pattern: Pattern; choice: { size: string; version: string } }) {
   const [, go] = useLocation()
-  const add = () => {
+  const look = () => {
     const thing = { ...choice, pattern: pattern.id, role: null }
     void addThing(thing, patternName(pattern), thingDetail(pattern, thing))
     go('/look-for')
   }
+  const chosen = [pattern.id, choice.size, choice.version].map(encodeURIComponent).join('/')
   return (
-    <Button icon="list" onPress={add}>
-      {lookForWords.fromPattern}
-    </Button>
+    <div class="stack">
+      <ButtonLink icon="projects" to={`/projects/new/${chosen}`}>
+        {projectWords.begin}
+      </ButtonLink>
+      <Button icon="list" onPress={look}>
+        {lookForWords.fromPattern}
+      </Button>
+    </div>
   )
 }
 
