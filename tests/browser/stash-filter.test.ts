@@ -41,7 +41,7 @@ describe('the filter of the stash', () => {
     await page.getByRole('link', { name: 'Stash', exact: true }).tap()
     await page.getByText('0 of 2 yield it. 2 cannot: that is proved.').waitFor()
     await openFilter(page)
-    await page.getByRole('button', { name: 'Ask nothing' }).tap()
+    await page.getByRole('button', { name: 'Reset' }).tap()
     await page.getByRole('button', { name: 'Show 2 garments' }).tap()
     await page.getByRole('link', { name: /^Strip/ }).waitFor()
     expect(complaints).toEqual([])
@@ -79,7 +79,7 @@ describe('the filter of the stash', () => {
       await page.getByRole('button', { name: `Show ${count} garments` }).tap()
       expect(await status(page).textContent()).toBe(`${count} of ${DEMO.length} garments`)
       await openFilter(page)
-      await page.getByRole('button', { name: 'Ask nothing' }).tap()
+      await page.getByRole('button', { name: 'Reset' }).tap()
       await page.getByRole('button', { name: 'Close' }).tap()
     }
   })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { expectNoAxeViolations } from '../support/accessibility.ts'
+import { addRemnant } from '../support/home.ts'
 import { phonePage } from '../support/phone.ts'
 import { chooseSportsTop, heading, measureTShirt, stored, typeStretch, verdictSaid } from '../support/shop.ts'
 
@@ -25,7 +26,7 @@ describe('the stash', () => {
 
     await page.getByRole('link', { name: 'Stash' }).tap()
     const card = page.getByRole('link', { name: /^T-shirt/ })
-    expect(await card.textContent()).toContain('54 × 70 cm')
+    expect(await card.textContent()).toMatch(/54\s×\s70\scm/)
     expect(await card.textContent()).toContain('not washed')
     await card.tap()
     await page.getByText('Washed since I got it').tap()
@@ -54,6 +55,20 @@ describe('the stash', () => {
     await page.getByRole('heading', { name: 'Nothing here yet' }).waitFor()
     await page.getByRole('button', { name: 'Undo' }).tap()
     await page.getByRole('link', { name: /^Blue tee/ }).waitFor()
+    expect(complaints).toEqual([])
+  })
+
+  it('lets measures be changed though nothing is to be made', async () => {
+    const { page, complaints } = await phonePage()
+    await addRemnant(page, { name: 'Striped linen', width: '60', length: '80' })
+    await page.getByRole('button', { name: 'Change measures or flaws' }).tap()
+    await page.getByLabel('Width', { exact: true }).fill('65')
+    await page.getByRole('link', { name: 'Verdict', exact: true }).tap()
+    await page.getByRole('button', { name: 'Keep changes' }).tap()
+    await heading(page, 'Kept in your stash').waitFor()
+    expect(await stored(page, 'garments')).toMatchObject([
+      { value: { name: 'Striped linen', measures: { 'cloth-width': 650, 'cloth-length': 800 } } },
+    ])
     expect(complaints).toEqual([])
   })
 

@@ -11,7 +11,7 @@ export interface Remnant {
 /** Puts a remnant into the stash by width and length; ends on its own page. */
 export async function addRemnant(page: Page, { name, width, length }: Remnant): Promise<void> {
   await page.getByRole('link', { name: 'Stash', exact: true }).tap()
-  await page.getByRole('link', { name: /remnant or length/ }).tap()
+  await page.getByRole('link', { name: 'Add cloth' }).tap()
   await page.getByLabel('Width', { exact: true }).fill(width)
   await page.getByLabel('Length', { exact: true }).fill(length)
   await page.getByText('Weaving', { exact: true }).tap()

@@ -10,14 +10,16 @@ interface FieldProps {
   readonly error?: string | null | undefined
   /** The value is possible but odd: worth a second look. */
   readonly query?: string | null | undefined
+  /** The label is said but not shown. */
+  readonly labelUnseen?: boolean
   readonly children: ComponentChildren
 }
 
 /** Label above, the control, and under it what is wrong, odd or helpful. The control is described by `describedBy(id)`. */
-export function Field({ id, label, hint, error, query, children }: FieldProps) {
+export function Field({ id, label, hint, error, query, labelUnseen = false, children }: FieldProps) {
   return (
     <div class="field">
-      <label class="field-label" for={id}>
+      <label class={labelUnseen ? 'unseen' : 'field-label'} for={id}>
         {label}
       </label>
       {children}

@@ -7,12 +7,15 @@ interface PickerProps<T extends string> {
   readonly value: T
   readonly onPick: (value: T) => void
   readonly hint?: string | undefined
+  /** The label is said but not shown: what is picked says enough. */
+  readonly labelUnseen?: boolean
 }
 
 /** One of many, by the phone's own list. */
-export function Picker<T extends string>({ id, label, options, value, onPick, hint }: PickerProps<T>) {
+export function Picker<T extends string>(props: PickerProps<T>) {
+  const { id, label, options, value, onPick, hint, labelUnseen = false } = props
   return (
-    <Field id={id} label={label} hint={hint}>
+    <Field id={id} label={label} hint={hint} labelUnseen={labelUnseen}>
       <select
         id={id}
         class="field-select"

@@ -9,6 +9,8 @@ interface TextFieldProps {
   readonly hint?: string | undefined
   readonly error?: string | null | undefined
   readonly lines?: number
+  /** What may be typed, shown while nothing is. */
+  readonly placeholder?: string
   /** The keyboard's “next” leads to the first figure of the same form. */
   readonly leads?: boolean
 }
@@ -21,6 +23,7 @@ export function TextField({
   hint,
   error,
   lines = 1,
+  placeholder,
   leads = false,
 }: TextFieldProps) {
   const shared = {
@@ -28,6 +31,7 @@ export function TextField({
     value,
     class: 'field-input',
     autoComplete: 'off',
+    ...(placeholder !== undefined && { placeholder }),
     'aria-describedby': describedBy(id),
     'aria-invalid': error ? 'true' : 'false',
   } as const

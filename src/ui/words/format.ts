@@ -9,6 +9,7 @@ export type Units = Pick<Settings, 'units' | 'inchFraction'>
 /** Numbers as the browser's language writes them. */
 const locale = typeof navigator === 'undefined' ? 'en' : navigator.language
 const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false })
+const twoDecimals = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 })
 const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' })
 const list = new Intl.ListFormat(locale, { type: 'conjunction' })
 export const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) => value === ',') ? ',' : '.'
@@ -66,6 +67,24 @@ function styleOf({ units, inchFraction }: Units, rounding: Rounding): LengthStyl
   return units === 'cm'
     ? { unit: 'cm', decimalSign, rounding }
     : { unit: 'in', denominator: inchFraction, rounding }
+}
+
+/** mm² in a square of the unit cloth is sold by: the metre, or the yard of 0.9144 m (the international yard of 1959). */
+export function squareUnit({ units }: Units): { readonly name: string; readonly area: number } {
+  return units === 'cm'
+    ? { name: words.parts.squareMetre, area: 1000 ** 2 }
+    : { name: words.parts.squareYard, area: 914.4 ** 2 }
+}
+
+/** An area, mm², as cloth is sold: “0.62 m²”. */
+export function writeArea(area: number, units: Units): string {
+  const square = squareUnit(units)
+  return together(`${twoDecimals.format(area / square.area)} ${square.name}`)
+}
+
+/** A figure and its unit stay on one line. */
+export function together(figure: string): string {
+  return figure.replaceAll(' ', '\u00a0')
 }
 
 /** A size on the device in kB, MB or GB. */

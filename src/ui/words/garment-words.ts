@@ -2,7 +2,7 @@ import type { Mm } from '../../core/base/units.ts'
 import { type Garment, TELLING_MEASURES } from '../../core/garments/index.ts'
 import { polygonBox } from '../../core/geometry/index.ts'
 import { stashWords } from './en/stash.ts'
-import { type Units, unitName, writeBare, writePercent } from './format.ts'
+import { together, type Units, unitName, writeBare, writePercent } from './format.ts'
 import { words } from './words.ts'
 
 const texts = stashWords
@@ -13,7 +13,7 @@ export function garmentTitle(garment: Garment | null): string {
   return garment.name.trim() || words.garments.kinds[garment.kind]
 }
 
-/** “Chest 52 × Length 64 cm”; for a drawn shape its whole size. Empty while nothing is measured. */
+/** “52 × 64 cm”; for a drawn shape its whole size. Empty while nothing is measured. */
 export function measuresInShort(garment: Garment, units: Units): string {
   if (garment.kind !== 'free-outline') {
     const { width, length } = TELLING_MEASURES[garment.kind]
@@ -26,7 +26,7 @@ export function measuresInShort(garment: Garment, units: Units): string {
 }
 
 export function sizeWords(across: Mm, along: Mm, units: Units): string {
-  return `${texts.by(writeBare(across, units), writeBare(along, units))} ${unitName(units)}`
+  return together(`${texts.by(writeBare(across, units), writeBare(along, units))} ${unitName(units)}`)
 }
 
 /** What the cloth is and does, in a few words. */
@@ -48,7 +48,7 @@ export function clothInShort({ cloth: { colour, structure, stretch } }: Garment)
   return [
     ...(colour ? [colour] : []),
     ...(structure === 'unknown' ? [] : [texts.made[structure]]),
-    ...(stretch && stretch.across > 0 ? [texts.stretchesAcross(writePercent(stretch.across))] : []),
+    ...(stretch && stretch.across > 0 ? [texts.stretchesAcross(together(writePercent(stretch.across)))] : []),
   ].join(', ')
 }
 
@@ -60,9 +60,9 @@ function stretchWords({ stretch }: Garment['cloth']): readonly string[] {
 
 /** True if each word typed begins a word of what is known of the garment. */
 export function garmentMatches(garment: Garment, typed: string): boolean {
-  const { name, kind, labelSize, note } = garment
+  const { name, kind, labelSize, note, place } = garment
   const known = wordsOf(
-    [name, words.garments.kinds[kind], labelSize ?? '', note, clothWords(garment)].join(' '),
+    [name, words.garments.kinds[kind], labelSize ?? '', note, place, clothWords(garment)].join(' '),
   )
   return wordsOf(typed).every((word) => known.some((each) => each.startsWith(word)))
 }

@@ -5,7 +5,7 @@ import type { Pattern } from '../../core/patterns/index.ts'
 import type { TwoMeasures } from '../../core/planning/shopping-brief/brief.ts'
 import type { Choice, Figures } from '../state/look-for-list.ts'
 import { lookForWords } from './en/look-for.ts'
-import { type Units, writePercent, writeWithUnit } from './format.ts'
+import { together, type Units, writePercent, writeWithUnit } from './format.ts'
 import { roleName } from './pattern-words.ts'
 
 const texts = lookForWords
@@ -63,11 +63,6 @@ export function stretchWords(stretch: Stretch): string {
   if (across > 0 && along > 0) return texts.stretchBoth(write(across), write(along))
   if (across > 0) return texts.stretchAcross(write(across))
   return along > 0 ? texts.stretchAlong(write(along)) : texts.stretchNone
-}
-
-/** A figure and its unit stay on one line of the card. */
-function together(figure: string): string {
-  return figure.replaceAll(' ', '\u00a0')
 }
 
 function widthWords(kind: MeasuredKind, width: number, units: Units): string {

@@ -8,7 +8,7 @@ const CM = { units: 'cm', inchFraction: 8 } as const
 
 describe('a garment in a line', () => {
   it.each(KIND_IDS.filter((id) => kindOf(id).measures.length > 0))('gives two measures of a %s', (id) => {
-    expect(measuresInShort(emptyGarment(id, 'any'), CM)).toMatch(/^\d+(\.\d)? × \d+(\.\d)? cm$/)
+    expect(measuresInShort(emptyGarment(id, 'any'), CM)).toMatch(/^\d+(\.\d)?\s×\s\d+(\.\d)?\scm$/)
   })
 
   it('gives the whole size of a drawn shape, and nothing of one not measured', () => {
@@ -17,7 +17,9 @@ describe('a garment in a line', () => {
       [620, 0],
       [410, 740],
     ] as const
-    expect(measuresInShort(testGarment({ kind: 'free-outline', outline }), CM)).toBe('62 × 74 cm')
+    expect(measuresInShort(testGarment({ kind: 'free-outline', outline }), CM)).toBe(
+      '62\u00a0×\u00a074\u00a0cm',
+    )
     expect(measuresInShort(testGarment({ measures: { chest: 520 } }), CM)).toBe('')
   })
 
@@ -29,9 +31,9 @@ describe('a garment in a line', () => {
 })
 
 describe('searching the stash', () => {
-  const garment = testGarment({ name: 'Jérsey tee', note: 'From the flea market' })
+  const garment = testGarment({ name: 'Jérsey tee', note: 'From the flea market', place: 'Box 3' })
 
-  it.each(['', '  ', 'jersey', 'JER', 'blue cot', 't-shirt', 'tee blue', 'flea'])(
+  it.each(['', '  ', 'jersey', 'JER', 'blue cot', 't-shirt', 'tee blue', 'flea', 'box 3'])(
     '“%s” finds it',
     (typed) => {
       expect(garmentMatches(garment, typed)).toBe(true)

@@ -15,6 +15,7 @@ import {
 } from '../../state/stash-view.ts'
 import { yieldAsk } from '../../state/stash-yield.ts'
 import { stashWords } from '../../words/en/stash.ts'
+import { squareUnit } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import { Either, SaidPicker } from './filter-choices.tsx'
 import { YieldFields } from './yield-fields.tsx'
@@ -25,6 +26,7 @@ const texts = stashWords
 export function FilterSheet({ onClose }: { onClose: () => void }) {
   const { stretch, area, structure, surface, washed, state, colour, fibre, place } = stashFilter.value
   const ask = (filter: Partial<StashFilter>) => look({ filter })
+  const square = squareUnit(settings.value)
   return (
     <Sheet title={texts.filter} onClose={onClose}>
       <YieldFields />
@@ -49,8 +51,9 @@ export function FilterSheet({ onClose }: { onClose: () => void }) {
         id="filter-area"
         label={texts.freeArea}
         {...AREA_FIELD}
-        value={area === null ? null : area / 1e6}
-        onValue={(value) => ask({ area: value ? value * 1e6 : null })}
+        unit={square.name}
+        value={area === null ? null : area / square.area}
+        onValue={(value) => ask({ area: value ? value * square.area : null })}
       />
       <Either
         name="structure"
@@ -115,7 +118,7 @@ export function FilterSheet({ onClose }: { onClose: () => void }) {
 
 const STRETCH_FIELD = { unit: words.parts.percent, least: 0, most: 300, step: 5 }
 
-const AREA_FIELD = { unit: texts.areaUnit, least: 0, most: 50, step: 0.1 }
+const AREA_FIELD = { least: 0, most: 50, step: 0.1 }
 
 /** A clear rectangle; a side left open may be any. */
 function ClearFields() {

@@ -1,26 +1,26 @@
 import type { Garment } from '../../../core/garments/index.ts'
 import { ClothSmall } from '../../drawing/cloth-small.tsx'
 import { CardLink } from '../../parts/card.tsx'
-import { clothNow } from '../../state/cloth-now.ts'
+import { clothNow, freeAreaNow } from '../../state/cloth-now.ts'
 import { clothRecords } from '../../state/cloth-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
 import { stashWords } from '../../words/en/stash.ts'
-import { writeNumber } from '../../words/format.ts'
+import { joinFacts, together, writeArea, writeNumber } from '../../words/format.ts'
 import { clothInShort, garmentTitle, measuresInShort } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
+import { isFlatCloth } from './flat-cloth.ts'
 import { FirstPhoto } from './photo-strip.tsx'
 
 /** A garment in a list: what it is, its cloth and where it lies. */
 export function GarmentCard({ garment }: { garment: Garment }) {
-  const { id, kind, price, washed, place, usedUp } = garment
-  const kindName = words.garments.kinds[kind]
-  const title = garmentTitle(garment)
-  const reserved = clothRecords.value.reservations.filter((reservation) => reservation.garment === id).length
+  const { id, price, washed, place, usedUp } = garment
+  const free = freeAreaNow(garment)
+  const isReserved = clothRecords.value.reservations.some((reservation) => reservation.garment === id)
   return (
     <CardLink
       to={`/stash/${id}`}
-      title={title}
+      title={garmentTitle(garment)}
       picture={
         <span class="garment-pictures">
           <FirstPhoto garment={garment} />
@@ -31,18 +31,30 @@ export function GarmentCard({ garment }: { garment: Garment }) {
       }
     >
       <span class="card-text">
-        {joined(title === kindName ? '' : kindName, measuresInShort(garment, settings.value))}
+        {joinFacts([
+          kindInShort(garment),
+          measuresInShort(garment, settings.value),
+          clothInShort(garment),
+          place,
+        ])}
       </span>
-      <span class="card-text">{joined(clothInShort(garment), place.trim())}</span>
-      {isDemo(garment) && <span class="tag">{stashWords.demoMark}</span>}
-      {reserved > 0 && <span class="tag tag-open">{stashWords.reservedTag}</span>}
-      {usedUp && <span class="tag">{stashWords.usedUpTag}</span>}
-      {!washed && <span class="tag tag-open">{stashWords.unwashed}</span>}
-      {price !== null && <span class="card-text card-inline">{stashWords.cost(writeNumber(price))}</span>}
+      <span class="card-text">
+        {free > 0 && <b class="card-amount">{stashWords.free(writeArea(free, settings.value))}</b>}
+        {free > 0 && price !== null && '\u00a0· '}
+        {price !== null && stashWords.cost(together(writeNumber(price)))}
+      </span>
+      <span class="card-tags">
+        {isDemo(garment) && <span class="tag">{stashWords.demoMark}</span>}
+        {isReserved && <span class="tag tag-open">{stashWords.reservedTag}</span>}
+        {usedUp && <span class="tag">{stashWords.usedUpTag}</span>}
+        {!washed && <span class="tag tag-open">{stashWords.unwashed}</span>}
+      </span>
     </CardLink>
   )
 }
 
-function joined(...facts: readonly string[]): string {
-  return facts.filter((fact) => fact !== '').join(' · ')
+/** What says no more than its name and its picture is left out. */
+function kindInShort(garment: Garment): string {
+  const name = words.garments.kinds[garment.kind]
+  return isFlatCloth(garment) || garmentTitle(garment) === name ? '' : name
 }

@@ -11,6 +11,7 @@ import { projectById } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { panelTitle } from '../../words/cloth-words.ts'
 import { stashWords } from '../../words/en/stash.ts'
+import { writeArea } from '../../words/format.ts'
 import { sizeWords } from '../../words/garment-words.ts'
 import './stash.css'
 
@@ -27,7 +28,7 @@ export function PanelFigures({ garment }: { garment: Garment }) {
       {panels.length === 0 ? (
         <p>{stashWords.panelsNone}</p>
       ) : (
-        <p class="soft">{stashWords.free((freeAreaNow(garment) / 1e6).toFixed(2))}</p>
+        <p class="soft">{stashWords.free(writeArea(freeAreaNow(garment), settings.value))}</p>
       )}
       <ul class="lay">
         {panels.map((panel) => (

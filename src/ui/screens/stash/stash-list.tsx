@@ -30,11 +30,16 @@ const SEARCH_FROM = 2
 /** The garments she owns: searched, filtered, ordered, a page at a time. */
 export function StashList() {
   useEffect(() => followYields(() => foundGarments.value), [])
+  const hasTools = garments.value.length >= SEARCH_FROM
   const [listed, shown] = [listedGarments.value, shownGarments.value]
   return (
     <section class="stack" aria-label={stashWords.title}>
-      {garments.value.length >= SEARCH_FROM && <Tools />}
-      {parts.value ? <YieldStatus parts={parts.value} /> : <Count />}
+      {hasTools && <Search />}
+      <div class="row">
+        <div class="grow">{!parts.value && <Count />}</div>
+        {hasTools && <Order />}
+      </div>
+      {parts.value && <YieldStatus parts={parts.value} />}
       {foundGarments.value.length === 0 && <NoneFound />}
       <ul class="stack">
         {shown.map((garment) => (
@@ -53,31 +58,35 @@ export function StashList() {
   )
 }
 
-function Tools() {
+function Search() {
   const filtering = useSignal(false)
   return (
-    <>
+    <div class="stash-search">
       <TextField
         id="stash-search"
         label={stashWords.search}
-        hint={stashWords.searchHint}
+        placeholder={stashWords.searchFor}
         value={searched.value}
         onValue={(text) => look({ text })}
       />
-      <div class="stash-tools">
-        <Button icon="list" onPress={() => (filtering.value = true)}>
-          {asks.value === 0 ? stashWords.filter : stashWords.filterOn(asks.value)}
-        </Button>
-        <Picker
-          id="stash-order"
-          label={stashWords.order}
-          value={stashOrder.value}
-          options={STASH_ORDERS.map((order) => ({ value: order, label: stashWords.orders[order] }))}
-          onPick={(order) => look({ order })}
-        />
-      </div>
+      <Button icon="list" onPress={() => (filtering.value = true)}>
+        {asks.value === 0 ? stashWords.filter : stashWords.filterOn(asks.value)}
+      </Button>
       {filtering.value && <FilterSheet onClose={() => (filtering.value = false)} />}
-    </>
+    </div>
+  )
+}
+
+function Order() {
+  return (
+    <Picker
+      id="stash-order"
+      label={stashWords.order}
+      labelUnseen
+      value={stashOrder.value}
+      options={STASH_ORDERS.map((order) => ({ value: order, label: stashWords.orders[order] }))}
+      onPick={(order) => look({ order })}
+    />
   )
 }
 

@@ -7,6 +7,8 @@ export const parts = {
   none: 'None',
   mm: 'mm',
   cm: 'cm',
+  squareMetre: 'm²',
+  squareYard: 'yd²',
   inch: 'in',
   percent: '%',
   kB: 'kB',
