@@ -21,6 +21,8 @@ export interface Settings {
   readonly dotsPerMm: number | null
   /** Ids of the patterns used last, the last one first. */
   readonly recentPatterns: readonly string[]
+  /** When the reminder of backing up was put off, ms since 1970; null: never. */
+  readonly backupPutOffAt: number | null
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -31,6 +33,7 @@ export const DEFAULT_SETTINGS: Settings = {
   clearance: 0,
   dotsPerMm: null,
   recentPatterns: [],
+  backupPutOffAt: null,
 }
 
 const length = () => z.number().check(z.minimum(0), z.maximum(50))
@@ -44,6 +47,7 @@ const gate = z.object({
   clearance: z.catch(length(), DEFAULT_SETTINGS.clearance),
   dotsPerMm: z.catch(z.nullable(z.number().check(z.minimum(1), z.maximum(40))), DEFAULT_SETTINGS.dotsPerMm),
   recentPatterns: z.catch(z.array(z.string()), []),
+  backupPutOffAt: z.catch(z.nullable(z.number()), null),
 })
 
 /** The settings, null when none were ever stored: the app then guesses the units from the language. */

@@ -7,6 +7,8 @@ const DAY = 86_400_000
 /** So long after something was first kept, and so long after the last backup, is long ago. */
 const FIRST_AFTER = 14 * DAY
 const AGAIN_AFTER = 30 * DAY
+/** So long a reminder that was put off keeps quiet. */
+const QUIET_FOR = 7 * DAY
 
 export const backupFacts = signal<BackupFacts | null>(null)
 
@@ -21,4 +23,9 @@ export function backupIsDue({ backedUpAt, firstKeptAt, lastChangedAt }: BackupFa
   if (firstKeptAt === null || lastChangedAt === null) return false
   if (backedUpAt === null) return now - firstKeptAt >= FIRST_AFTER
   return lastChangedAt > backedUpAt && now - backedUpAt >= AGAIN_AFTER
+}
+
+/** True if she has put the reminder off and that still counts; a clock set back does not keep it quiet for ever. */
+export function isPutOff(at: number | null, now: number): boolean {
+  return at !== null && at <= now && now - at < QUIET_FOR
 }

@@ -5,6 +5,7 @@ import { openStore, type Store } from '../../storage/open-store.ts'
 import { readDraft, writeDraft } from '../../storage/stores/draft.ts'
 import { keepGarment } from '../../storage/stores/garments.ts'
 import { readSettings, writeSettings } from '../../storage/stores/settings.ts'
+import { askToKeep } from './ask-to-keep.ts'
 import type { CheckDraft } from './check-draft.ts'
 import { draft } from './check-state.ts'
 import { draftGate } from './draft-gate.ts'
@@ -54,6 +55,7 @@ export async function startKeeping(language: string): Promise<void> {
 /** Stores the garment just checked; the draft of it is gone from the store with the same stroke. */
 export async function keepFromDraft(garment: Garment): Promise<void> {
   await keepGarment(await theStore(), garment)
+  askToKeep(garment.id)
 }
 
 function storeChanges(store: Store<CheckDraft>): void {

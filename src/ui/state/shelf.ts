@@ -2,6 +2,7 @@ import { type Signal, signal } from '@preact/signals'
 import { onStoreChange, type Store } from '../../storage/open-store.ts'
 import type { Reading, Unreadable } from '../../storage/reading.ts'
 import type { Kept, StoreName } from '../../storage/schema.ts'
+import { askToKeep } from './ask-to-keep.ts'
 import { holdUnwritten } from './unwritten.ts'
 
 type AnyStore = Store<unknown>
@@ -84,6 +85,7 @@ export class Shelf<T extends { readonly id: string }> {
       this.#waiting.delete(id)
       try {
         await (value === null ? this.#functions.remove(store, id) : this.#functions.put(store, value))
+        if (value !== null) askToKeep(id)
       } catch (error) {
         refused = error
         // Tried again with the next change or when she asks, unless this very record has changed since.

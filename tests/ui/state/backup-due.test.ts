@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { backupIsDue } from '../../../src/ui/state/backup-due.ts'
+import { backupIsDue, isPutOff } from '../../../src/ui/state/backup-due.ts'
 
 const DAY = 86_400_000
 const due = (
@@ -20,5 +20,13 @@ describe('the reminder of backing up', () => {
     expect(due(DAY, 0, 2 * DAY, 30)).toBe(false)
     expect(due(DAY, 0, 2 * DAY, 31)).toBe(true)
     expect(due(2 * DAY, 0, DAY, 100)).toBe(false)
+  })
+
+  it('keeps quiet for a week once it is put off, and not for ever when the clock is set back', () => {
+    expect(isPutOff(null, 0)).toBe(false)
+    expect(isPutOff(DAY, DAY)).toBe(true)
+    expect(isPutOff(DAY, 8 * DAY - 1)).toBe(true)
+    expect(isPutOff(DAY, 8 * DAY)).toBe(false)
+    expect(isPutOff(100 * DAY, DAY)).toBe(false)
   })
 })

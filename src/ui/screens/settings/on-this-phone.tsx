@@ -9,12 +9,12 @@ import { writeBytes } from '../../words/format.ts'
 export function OnThisPhone() {
   const refused = useSignal(false)
   useEffect(() => void readStorageFacts(), [])
-  const { used, kept } = storageFacts.value
+  const { used, left, kept } = storageFacts.value
   return (
     <>
       <p>{settingsWords.storageOnly}</p>
       <p role="status">
-        {used !== null && `${settingsWords.used(writeBytes(used))} `}
+        {used !== null && `${roomWords(used, left)} `}
         {kept ? settingsWords.kept : settingsWords.notKept}
       </p>
       {!kept && (
@@ -25,4 +25,10 @@ export function OnThisPhone() {
       {!kept && refused.value && <p class="field-query">{settingsWords.refused}</p>}
     </>
   )
+}
+
+function roomWords(used: number, left: number | null): string {
+  return left === null
+    ? settingsWords.used(writeBytes(used))
+    : settingsWords.room(writeBytes(used), writeBytes(left))
 }

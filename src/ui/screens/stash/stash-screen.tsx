@@ -8,6 +8,7 @@ import { garments, openStash, stashOpen, unreadableGarments } from '../../state/
 import { notionWords } from '../../words/en/notions.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { words } from '../../words/words.ts'
+import { BackupNudge } from './backup-nudge.tsx'
 import { StashList } from './stash-list.tsx'
 import './stash.css'
 
@@ -21,6 +22,7 @@ export function StashScreen() {
   const unreadable = unreadableGarments.value.length
   return (
     <Screen title={stashWords.title} foot={<Foot />}>
+      <BackupNudge />
       {garments.value.length === 0 ? <Empty /> : <StashList />}
       <Demo />
       {unreadable > 0 && <p class="soft">{stashWords.unreadable(unreadable)}</p>}

@@ -22,6 +22,7 @@ export const settingsWords = {
   storageOnly:
     'Everything stays on this device. There is no account and no server, so nobody else has it, and nobody else can bring it back.',
   used: (used: string) => `In use: ${used}.`,
+  room: (used: string, left: string) => `In use: ${used}. Room left: ${left}.`,
   kept: 'The browser has promised not to clear it.',
   notKept: 'If the phone runs short of room, the browser may clear it.',
   askKept: 'Ask the browser to keep it',
