@@ -61,6 +61,15 @@ async function readAgain(store: Store<unknown>): Promise<void> {
   }
 }
 
+/** Reserves; null when it could not, and `clothRefusal` or `storeTrouble` says why. */
+export async function reserve(accepted: Accepted): Promise<Reservation | null> {
+  return attempt(async (store) => {
+    const module = await import('../../storage/cloth/reserve.ts')
+    await module.reserve(store, accepted)
+    return accepted.reservation
+  })
+}
+
 /** A lay that she accepts, and what it changes. */
 export interface AcceptedLay extends Omit<Accepted, 'reservation'> {
   readonly answer: AnsweredLay
@@ -74,8 +83,7 @@ export interface AcceptedLay extends Omit<Accepted, 'reservation'> {
 
 /** Reserves the places of a lay. null when it could not, and `clothRefusal` or `storeTrouble` says why. */
 export async function reserveLay(lay: AcceptedLay): Promise<Reservation | null> {
-  const done = await reserveLays([lay])
-  return done?.[0] ?? null
+  return reserve(await acceptedFrom(lay))
 }
 
 /** Reserves the places of several lays: all of them, or none. Otherwise as `reserveLay`. */

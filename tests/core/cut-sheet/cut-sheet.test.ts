@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { cutSheet } from '../../../src/core/cut-sheet/cut-sheet.ts'
 import { marksOf } from '../../../src/core/cut-sheet/marks.ts'
-import { polygonMoved, polygonOriented } from '../../../src/core/geometry/index.ts'
-import type { Polygon } from '../../../src/core/geometry/types.ts'
+import { pointInPolygon, polygonMoved, polygonOriented } from '../../../src/core/geometry/index.ts'
+import type { Point, Polygon } from '../../../src/core/geometry/types.ts'
 import { cutOutline } from '../../../src/core/patterns/cut-outline.ts'
 import type { PieceShape } from '../../../src/core/patterns/index.ts'
 import type { LaidPiece } from '../../../src/core/stash/reservation.ts'
@@ -105,6 +105,25 @@ describe('the marks to transfer', () => {
     const xs = hem?.line.map(([x]) => x) ?? []
     expect([Math.min(...xs), Math.max(...xs)]).toEqual([50, 450])
     expect(hem?.line.every(([, y]) => y === 100)).toBe(true)
+  })
+
+  it('have their grain on the cloth, even of a piece whose middle is hollow', () => {
+    // A deep half ring: its box's middle is no part of it.
+    const ring = (radius: number, k: number) =>
+      [radius * Math.cos((k * Math.PI) / 12), radius * Math.sin((k * Math.PI) / 12)] as const
+    const points = [
+      ...Array.from({ length: 13 }, (_, k) => ring(300, k)),
+      ...Array.from({ length: 13 }, (_, k) => ring(230, 12 - k)),
+    ].map((at) => ({ at, allowance: 0 }))
+    const brim: PieceShape = { form: 'outline', onFold: false, points }
+    for (const turn of [0, 90, 217]) {
+      const piece = laid('brim', brim, { turn })
+      const [from, to] = marksOf(brim, piece)[0]?.line ?? []
+      for (const share of [0, 0.5, 1]) {
+        const on = [0, 1].map((axis) => (from?.[axis] ?? 0) * (1 - share) + (to?.[axis] ?? 0) * share)
+        expect(pointInPolygon(on as unknown as Point, piece.outline)).toBe(1)
+      }
+    }
   })
 
   it('turn with the piece', () => {

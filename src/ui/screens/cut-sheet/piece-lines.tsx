@@ -30,7 +30,7 @@ export function PieceLines({ project, sheet, isTicked, onTick }: PieceLinesProps
               onChange={(on) => onTick(laid, on)}
             />
             {piece.points && <Distances piece={piece} name={copyName(project, laid)} />}
-            <Marks piece={piece} />
+            <Marks pieces={sheet.pieces} at={k} />
           </li>
         )
       })}
@@ -66,16 +66,32 @@ function Distances({ piece, name }: { piece: SheetPiece; name: string }) {
   )
 }
 
-function Marks({ piece: { marks } }: { piece: SheetPiece }) {
-  const said = new Set(
-    marks.map(({ kind, depth }) => {
-      if (kind === 'hem' || kind === 'casing')
-        return cutSheetWords.mark[kind](writeWithUnit(depth, settings.value))
-      return cutSheetWords.mark[kind]
-    }),
+interface MarksProps {
+  readonly pieces: readonly SheetPiece[]
+  readonly at: number
+}
+
+/** Those of further copies of a piece are the same as those of its first. */
+function Marks({ pieces, at }: MarksProps) {
+  const piece = pieces[at]
+  if (!piece) return null
+  const said = marksInWords(piece)
+  if (said.length === 0) return null
+  const first = pieces.findIndex(({ laid }) => laid.piece === piece.laid.piece)
+  return (
+    <p class="piece-marks">
+      {first < at ? cutSheetWords.marksAs(writeNumber(first + 1)) : cutSheetWords.marks(said)}
+    </p>
   )
-  if (said.size === 0) return null
-  return <p class="piece-marks">{cutSheetWords.marks([...said])}</p>
+}
+
+function marksInWords({ marks }: SheetPiece): readonly string[] {
+  const said = marks.map(({ kind, depth }) =>
+    kind === 'hem' || kind === 'casing'
+      ? cutSheetWords.mark[kind](writeWithUnit(depth, settings.value))
+      : cutSheetWords.mark[kind],
+  )
+  return [...new Set(said)]
 }
 
 /** What a copy is called: by its piece, and which of how many it is. */

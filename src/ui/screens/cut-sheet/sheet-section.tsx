@@ -103,7 +103,7 @@ function Drawings({ sheet, panel, others, ...rest }: DrawingsProps) {
       <div class="unprinted">
         <SheetDrawing {...drawing} scale={layScale([sheet.outline], SCREEN)} />
       </div>
-      <div class="printed-only">
+      <div class="printed-only sheet-on-paper">
         <SheetDrawing {...drawing} scale={DOTS_PER_MM / shrink} />
         <p>{cutSheetWords.scale(writeNumber(shrink))}</p>
       </div>

@@ -22,6 +22,7 @@ export const cutSheetWords = {
   turnedKey: 'Dashed outline: turned over.',
   scale: (scale: string) => `Drawn at 1 : ${scale}.`,
   marks: (marks: readonly string[]) => `Marks to transfer: ${marks.join('; ')}.`,
+  marksAs: (number: string) => `Marks as on ${number}.`,
   mark: {
     grain: 'grain line',
     centre: 'centre, at top and bottom',
