@@ -1,3 +1,4 @@
+import { writePrice } from '../words/format.ts'
 import { words } from '../words/words.ts'
 import { NumberField } from './number-field.tsx'
 import { TextField } from './text-field.tsx'
@@ -25,6 +26,7 @@ export function GarmentNotes({ id, price, note, onPrice, onNote }: GarmentNotesP
         least={0}
         most={MOST_PRICE}
         step={1}
+        write={writePrice}
         onValue={onPrice}
       />
       <TextField id={`${id}-note`} label={words.check.note} lines={3} value={note} onValue={onNote} />

@@ -12,6 +12,8 @@ interface NumberFieldProps {
   readonly most: number
   readonly step: number
   readonly hint?: string | undefined
+  /** How the figure is written; to one decimal if nothing else is said. */
+  readonly write?: (value: number) => string
   /** null once the field is emptied; figures outside the range are kept back. */
   readonly onValue: (value: number | null) => void
   readonly onFocus?: (() => void) | undefined
@@ -19,9 +21,10 @@ interface NumberFieldProps {
 
 /** A plain number, such as a stretch in per cent. */
 export function NumberField(props: NumberFieldProps) {
-  const { value, least, most, step, onValue } = props
-  const [text, setText] = useState(() => written(value))
-  useEffect(() => setText((held) => (readNumber(held) === value ? held : written(value))), [value])
+  const { value, least, most, step, write = writeNumber, onValue } = props
+  const written = () => (value === null ? '' : write(value))
+  const [text, setText] = useState(written)
+  useEffect(() => setText((held) => (readNumber(held) === value ? held : written())), [value])
 
   const take = (typed: string) => {
     setText(typed)
@@ -41,14 +44,10 @@ export function NumberField(props: NumberFieldProps) {
       unit={props.unit}
       text={text}
       hint={props.hint}
-      error={wrong ? words.parts.numberWrong(writeNumber(least), writeNumber(most)) : null}
+      error={wrong ? words.parts.numberWrong(write(least), write(most)) : null}
       onText={take}
       onStep={stepBy}
       onFocus={props.onFocus}
     />
   )
-}
-
-function written(value: number | null): string {
-  return value === null ? '' : writeNumber(value)
 }

@@ -9,7 +9,12 @@ export type Units = Pick<Settings, 'units' | 'inchFraction'>
 /** Numbers as the browser's language writes them. */
 const locale = typeof navigator === 'undefined' ? 'en' : navigator.language
 const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false })
-const twoDecimals = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 })
+const hundredths = new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false })
+const bothHundredths = new Intl.NumberFormat(locale, {
+  minimumFractionDigits: 2,
+  maximumFractionDigits: 2,
+  useGrouping: false,
+})
 const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' })
 const list = new Intl.ListFormat(locale, { type: 'conjunction' })
 export const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) => value === ',') ? ',' : '.'
@@ -17,6 +22,16 @@ export const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) 
 /** To one decimal, in the browser's own digits and decimal sign. */
 export function writeNumber(value: number): string {
   return plain.format(value)
+}
+
+/** To two decimals, as far as there are any. */
+export function writeHundredths(value: number): string {
+  return hundredths.format(value)
+}
+
+/** What something cost, in whatever money: “4”, “3.50”. */
+export function writePrice(value: number): string {
+  return Number.isInteger(value) ? plain.format(value) : bothHundredths.format(value)
 }
 
 /** Decimal comma and point both count; null when it is no number. */
@@ -79,7 +94,7 @@ export function squareUnit({ units }: Units): { readonly name: string; readonly 
 /** An area, mm², as cloth is sold: “0.62 m²”. */
 export function writeArea(area: number, units: Units): string {
   const square = squareUnit(units)
-  return together(`${twoDecimals.format(area / square.area)} ${square.name}`)
+  return together(`${bothHundredths.format(area / square.area)} ${square.name}`)
 }
 
 /** A figure and its unit stay on one line. */

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import {
   readNumber,
+  writeArea,
   writeBare,
+  writeHundredths,
   writePercent,
+  writePrice,
   writeSmall,
   writeWithUnit,
 } from '../../../src/ui/words/format.ts'
@@ -27,6 +30,18 @@ describe('lengths on the screen', () => {
     expect(writeSmall(6.9, CM)).toBe('6 mm')
     expect(writeSmall(34.9, CM)).toBe('3.4 cm')
     expect(writeSmall(9.5, EIGHTHS)).toBe('1/4 in')
+  })
+})
+
+describe('prices and areas', () => {
+  it('have two decimals or none', () => {
+    expect([4, 3.5, 2.75].map(writePrice)).toEqual(['4', '3.50', '2.75'])
+    expect([0.1, 0.75, 2].map(writeHundredths)).toEqual(['0.1', '0.75', '2'])
+  })
+
+  it('are in square metres, or in square yards of 0.8361 m²', () => {
+    expect(writeArea(620_000, CM)).toBe('0.62\u00a0m²')
+    expect(writeArea(1_672_254.72, EIGHTHS)).toBe('2.00\u00a0yd²')
   })
 })
 

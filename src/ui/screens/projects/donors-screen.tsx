@@ -18,7 +18,7 @@ import { reserveBlocked, reserveTogether } from '../../state/reserve-together.ts
 import { garmentById, garments, openStash, stashOpen } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stashWords } from '../../words/en/stash.ts'
-import { writeList, writeNumber } from '../../words/format.ts'
+import { writeList, writePrice } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
@@ -209,7 +209,7 @@ function factsOf({ verdict, waste, price, missing }: DonorRow, colour: string): 
     colour,
     verdict === 'fits' ? texts.waste((waste / 1e6).toFixed(2)) : '',
     verdict === 'not-found' ? texts.missing(`${Math.round(missing * 100)} ${words.parts.percent}`) : '',
-    price === null ? '' : stashWords.cost(writeNumber(price)),
+    price === null ? '' : stashWords.cost(writePrice(price)),
   ]
     .filter((fact) => fact !== '')
     .join(' · ')

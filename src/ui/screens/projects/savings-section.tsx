@@ -10,7 +10,7 @@ import { changeProject } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { garments } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
-import { writeNumber, writeWithUnit } from '../../words/format.ts'
+import { writeNumber, writePrice, writeWithUnit } from '../../words/format.ts'
 
 /** Cloth is sold this wide more often than not. Common practice. */
 const USUAL_WIDTH = 1400
@@ -57,6 +57,7 @@ export function SavingsSection({ project }: { project: Project }) {
             least={0}
             most={10_000}
             step={1}
+            write={writePrice}
             onValue={(pricePerMetre) => tell({ pricePerMetre })}
           />
         </div>
@@ -74,7 +75,7 @@ function newWords(lengths: readonly (number | null)[], { newCloth }: Savings): s
   const length = writeWithUnit(whole, settings.value, 'up')
   return newCloth === null
     ? projectWords.newTakesOnly(length)
-    : projectWords.newTakes(length, writeNumber(newCloth))
+    : projectWords.newTakes(length, writePrice(newCloth))
 }
 
 function Kept({ saved }: { saved: Savings }) {
@@ -84,9 +85,9 @@ function Kept({ saved }: { saved: Savings }) {
   return (
     <>
       <p>
-        {spent === null ? projectWords.spentUnknown : projectWords.spent(writeNumber(spent))}{' '}
-        {difference !== null && difference >= 0 && projectWords.saved(writeNumber(difference))}
-        {difference !== null && difference < 0 && projectWords.costsMore(writeNumber(-difference))}
+        {spent === null ? projectWords.spentUnknown : projectWords.spent(writePrice(spent))}{' '}
+        {difference !== null && difference >= 0 && projectWords.saved(writePrice(difference))}
+        {difference !== null && difference < 0 && projectWords.costsMore(writePrice(-difference))}
       </p>
       <p>
         {grams === null

@@ -4,7 +4,7 @@ import { Choice } from '../../parts/choice.tsx'
 import { GapPicker } from '../../parts/gap-picker.tsx'
 import { changeSettings, settings } from '../../state/settings-state.ts'
 import { settingsWords } from '../../words/en/settings.ts'
-import { writeNumber } from '../../words/format.ts'
+import { writeNumber, writeSmall } from '../../words/format.ts'
 import { CardRuler } from '../check/card-ruler.tsx'
 
 /** Units, how far a tape may be off, the room for the shears, the ruler on the screen. */
@@ -31,7 +31,10 @@ export function Measuring() {
       <GapPicker
         id="tape-doubt"
         label={settingsWords.tapeDoubt}
-        hint={settingsWords.tapeDoubtHint}
+        hint={settingsWords.tapeDoubtHint(
+          writeSmall(5, settings.value, 'nearest'),
+          writeSmall(10, settings.value, 'nearest'),
+        )}
         value={tapeDoubt}
         units={settings.value}
         onPick={(value) => changeSettings({ tapeDoubt: value })}

@@ -15,7 +15,7 @@ import {
 } from '../../state/stash-view.ts'
 import { yieldAsk } from '../../state/stash-yield.ts'
 import { stashWords } from '../../words/en/stash.ts'
-import { squareUnit } from '../../words/format.ts'
+import { squareUnit, writeHundredths } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import { Either, SaidPicker } from './filter-choices.tsx'
 import { YieldFields } from './yield-fields.tsx'
@@ -52,6 +52,7 @@ export function FilterSheet({ onClose }: { onClose: () => void }) {
         label={texts.freeArea}
         {...AREA_FIELD}
         unit={square.name}
+        write={writeHundredths}
         value={area === null ? null : area / square.area}
         onValue={(value) => ask({ area: value ? value * square.area : null })}
       />

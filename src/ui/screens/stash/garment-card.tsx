@@ -6,7 +6,7 @@ import { clothRecords } from '../../state/cloth-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
 import { stashWords } from '../../words/en/stash.ts'
-import { joinFacts, together, writeArea, writeNumber } from '../../words/format.ts'
+import { joinFacts, writeArea, writePrice } from '../../words/format.ts'
 import { clothInShort, garmentTitle, measuresInShort } from '../../words/garment-words.ts'
 import { words } from '../../words/words.ts'
 import { isFlatCloth } from './flat-cloth.ts'
@@ -41,7 +41,7 @@ export function GarmentCard({ garment }: { garment: Garment }) {
       <span class="card-text">
         {free > 0 && <b class="card-amount">{stashWords.free(writeArea(free, settings.value))}</b>}
         {free > 0 && price !== null && '\u00a0· '}
-        {price !== null && stashWords.cost(together(writeNumber(price)))}
+        {price !== null && stashWords.cost(writePrice(price))}
       </span>
       <span class="card-tags">
         {isDemo(garment) && <span class="tag">{stashWords.demoMark}</span>}

@@ -6,8 +6,8 @@ export const settingsWords = {
   fraction: 'Parts of an inch',
   fractions: { 8: 'Eighths', 16: 'Sixteenths' },
   tapeDoubt: 'How far off may your tape be?',
-  tapeDoubtHint:
-    'A soft garment laid flat is measured to about 5 to 10 mm. A verdict with less than that to spare says so.',
+  tapeDoubtHint: (least: string, most: string) =>
+    `A soft garment laid flat is measured to about ${least} to ${most}. A verdict with less than that to spare says so.`,
   gap: 'Least gap between pieces',
   gapHint: 'Room for the shears. A pattern that asks for more gets more.',
   ruler: 'Ruler on the screen',
