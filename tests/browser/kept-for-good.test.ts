@@ -64,7 +64,7 @@ describe.each(['light', 'dark'] as const)('the stash on a %s phone', (theme) => 
     const { page } = await phonePage({ theme, at: '#/stash' })
     await addRemnant(page, REMNANT)
     await page.getByRole('link', { name: 'Stash', exact: true }).tap()
-    const reminder = page.getByText('Nothing of yours is in a backup yet.')
+    const reminder = page.getByText('Never backed up.')
     await page.getByRole('link', { name: /^Mine/ }).waitFor()
     expect(await reminder.count()).toBe(0)
     await page.evaluate(ageGarments)

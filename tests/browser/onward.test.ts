@@ -17,7 +17,7 @@ it('leads from a pattern to a project in the size and version shown, and from th
   const project = page.url()
 
   // Two cloths without anything to cut them from: each is looked for by itself.
-  await page.getByRole('button', { name: 'What to look for in the shop' }).tap()
+  await page.getByRole('button', { name: 'What to look for' }).tap()
   await page.getByText('size XL, With a back pocket, Main cloth only').waitFor()
   await page.getByText('size XL, With a back pocket, Contrast only').waitFor()
   await page.getByRole('button', { name: 'Stop' }).tap()
@@ -25,11 +25,11 @@ it('leads from a pattern to a project in the size and version shown, and from th
   await addRemnant(page, { name: 'Scrap', width: '25', length: '25' })
   await page.goto(project)
   await reserveOn(page, 'Scrap', 1)
-  await page.getByRole('button', { name: 'What to look for in the shop' }).waitFor()
+  await page.getByRole('button', { name: 'What to look for' }).waitFor()
   await addRemnant(page, { name: 'Length', width: '150', length: '150' })
   await page.goto(project)
   await reserveOn(page, 'Length')
   await page.getByText('all pieces have cloth').waitFor()
-  expect(await page.getByRole('button', { name: 'What to look for in the shop' }).count()).toBe(0)
+  expect(await page.getByRole('button', { name: 'What to look for' }).count()).toBe(0)
   expect(complaints).toEqual([])
 })

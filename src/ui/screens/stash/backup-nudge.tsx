@@ -1,6 +1,5 @@
 import { useEffect } from 'preact/hooks'
-import { Link } from 'wouter-preact'
-import { Button } from '../../parts/button.tsx'
+import { Button, ButtonLink } from '../../parts/button.tsx'
 import { backupFacts, backupIsDue, isPutOff, readFacts } from '../../state/backup-due.ts'
 import { changeSettings, settings } from '../../state/settings-state.ts'
 import { stashWords } from '../../words/en/stash.ts'
@@ -19,9 +18,11 @@ export function BackupNudge() {
   return (
     <div class="backup-nudge">
       <p class="grow">
-        {facts.backedUpAt === null ? texts.never : texts.longAgo(writeDay(facts.backedUpAt))}{' '}
-        <Link href="/settings/yours">{texts.toBackup}</Link>
+        {facts.backedUpAt === null ? texts.never : texts.longAgo(writeDay(facts.backedUpAt))}
       </p>
+      <ButtonLink look="quiet" to="/settings/yours">
+        {texts.toBackup}
+      </ButtonLink>
       <Button look="quiet" onPress={() => changeSettings({ backupPutOffAt: Date.now() })}>
         {texts.putOff}
       </Button>

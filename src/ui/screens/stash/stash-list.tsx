@@ -22,7 +22,7 @@ import { stashWords } from '../../words/en/stash.ts'
 import { writeNumber } from '../../words/format.ts'
 import { FilterSheet } from './filter-sheet.tsx'
 import { GarmentCard } from './garment-card.tsx'
-import { OpenGarments, YieldStatus } from './yield-status.tsx'
+import { Asked, OpenGarments, YieldStatus } from './yield-status.tsx'
 
 /** From this many garments on a search is worth its room. */
 const SEARCH_FROM = 2
@@ -36,7 +36,7 @@ export function StashList() {
     <section class="stack" aria-label={stashWords.title}>
       {hasTools && <Search />}
       <div class="row">
-        <div class="grow">{!parts.value && <Count />}</div>
+        <div class="grow">{parts.value ? <Asked /> : <Count />}</div>
         {hasTools && <Order />}
       </div>
       {parts.value && <YieldStatus parts={parts.value} />}

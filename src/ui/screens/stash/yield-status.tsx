@@ -14,17 +14,21 @@ import { GarmentCard } from './garment-card.tsx'
 
 const texts = stashWords.wouldYield
 
+/** What the garments are to yield. */
+export function Asked() {
+  const ask = yieldAsk.value
+  const pattern = patternById(ask?.pattern ?? null)
+  return ask && pattern && <p>{askedInWords(pattern, ask)}</p>
+}
+
 /** How far the looking is, and what is known: every garment is counted somewhere. */
 export function YieldStatus({ parts }: { parts: ThreeWays<Garment> }) {
   const { yields, cannot, waiting } = parts
   const state = lookState.value
   const isLooking = state === 'running' || state === 'waiting'
   const [count, of] = [writeNumber(yields.length), writeNumber(foundGarments.value.length)]
-  const ask = yieldAsk.value
-  const pattern = patternById(ask?.pattern ?? null)
   return (
     <>
-      {ask && pattern && <p>{askedInWords(pattern, ask)}</p>}
       <p class="soft" role="status">
         {isLooking ? texts.soFar(count, of) : texts.over(count, of)}{' '}
         {waiting.length > 0 && `${texts.waiting(waiting.length)} `}

@@ -123,5 +123,5 @@ export const projectWords = {
   note: 'Note',
   remove: 'Remove the project',
   removed: (name: string) => `Removed “${name}”; its cloth is free again.`,
-  lookFor: 'What to look for in the shop',
+  lookFor: 'What to look for',
 } as const

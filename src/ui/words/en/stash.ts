@@ -106,7 +106,7 @@ export const stashWords = {
   remove: 'Remove from the stash',
   removed: (name: string) => `Removed “${name}”.`,
   backup: {
-    never: 'Nothing of yours is in a backup yet.',
+    never: 'Never backed up.',
     longAgo: (day: string) => `Last backup: ${day}.`,
     toBackup: 'Back up',
     putOff: 'Not now',
