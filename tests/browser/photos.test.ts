@@ -4,29 +4,11 @@ import { expectNoAxeViolations } from '../support/accessibility.ts'
 import { jpegMarkers, withExif } from '../support/exif.ts'
 import { addRemnant } from '../support/home.ts'
 import { phonePage } from '../support/phone.ts'
+import { addPhotos, redAndBlue } from '../support/pictures.ts'
 import { stored } from '../support/shop.ts'
 
 const RED = [255, 0, 0]
 const BLUE = [0, 0, 255]
-
-/** A JPEG, red on its left half and blue on its right, as a camera without any notes would save it. */
-async function redAndBlue(page: Page, width: number, height: number): Promise<Uint8Array> {
-  const bytes = await page.evaluate(
-    async ({ width, height }) => {
-      const canvas = new OffscreenCanvas(width, height)
-      const context = canvas.getContext('2d')
-      if (!context) throw new Error('no canvas')
-      context.fillStyle = 'rgb(255 0 0)'
-      context.fillRect(0, 0, width / 2, height)
-      context.fillStyle = 'rgb(0 0 255)'
-      context.fillRect(width / 2, 0, width / 2, height)
-      const jpeg = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 })
-      return [...new Uint8Array(await jpeg.arrayBuffer())]
-    },
-    { width, height },
-  )
-  return Uint8Array.from(bytes)
-}
 
 interface Kept {
   readonly id: string
@@ -67,14 +49,6 @@ function keptPictures(page: Page): Promise<Kept[]> {
 
 function near(colour: readonly number[], wanted: readonly number[]): boolean {
   return colour.every((part, k) => Math.abs(part - (wanted[k] ?? 0)) < 40)
-}
-
-async function addPhotos(page: Page, ...files: readonly Uint8Array[]): Promise<void> {
-  await page
-    .getByLabel('Add a photo')
-    .setInputFiles(
-      files.map((bytes, k) => ({ name: `${k}.jpg`, mimeType: 'image/jpeg', buffer: Buffer.from(bytes) })),
-    )
 }
 
 async function onARemnant(): Promise<Page> {

@@ -1,8 +1,8 @@
-import { buffer } from 'node:stream/consumers'
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { expectNoAxeViolations } from '../support/accessibility.ts'
+import { chooseBackup as choose, savedBy } from '../support/backup-files.ts'
 import { phonePage } from '../support/phone.ts'
 import { stored } from '../support/shop.ts'
 
@@ -61,24 +61,6 @@ async function keepGarment(page: Page, id: string, name: string): Promise<void> 
     { id, name, bytes: JPEG },
   )
   await page.reload()
-}
-
-/** What a button saves, as bytes, with the file's name. */
-async function savedBy(page: Page, button: string | RegExp): Promise<{ name: string; bytes: Uint8Array }> {
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: button, exact: true }).tap(),
-  ])
-  return {
-    name: download.suggestedFilename(),
-    bytes: new Uint8Array(await buffer(await download.createReadStream())),
-  }
-}
-
-async function choose(page: Page, bytes: Uint8Array): Promise<void> {
-  await page
-    .getByLabel('Choose a backup file')
-    .setInputFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer: Buffer.from(bytes) })
 }
 
 /** The same backup as another device would make it, with something changed. */
