@@ -19,10 +19,19 @@ export function Shell() {
         {words.shell.skip}
       </button>
       <NewsBar />
-      {ready.value ? <Routes /> : <p class="loading soft">{words.shell.loading}</p>}
+      {ready.value ? <Routes /> : <Waiting />}
       <UndoBar />
       <Places />
     </Router>
+  )
+}
+
+/** As long as it takes: an older tab may have to be closed first. */
+function Waiting() {
+  return (
+    <main>
+      <p class="loading soft">{words.shell.loading}</p>
+    </main>
   )
 }
 
