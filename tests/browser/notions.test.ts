@@ -162,9 +162,9 @@ describe('strips and tiers', () => {
     await page.getByText('Strips: 3 × 70 cm and 38 cm').waitFor()
     await page.getByText('Takes 40 cm of the 40 cm.').waitFor()
     await page.getByText('Torn, not cut').tap()
-    await page.getByText('Takes 44 cm, and there are only 40 cm.').waitFor()
+    await page.getByText('In rows of one height it takes 44 cm, and there are only 40 cm.').waitFor()
     await page.getByText('along it', { exact: true }).tap()
-    await page.getByText(/^Takes 77 cm, and there are only 70 cm/).waitFor()
+    await page.getByText(/it takes 77 cm, and there are only 70 cm/).waitFor()
   })
 })
 

@@ -54,14 +54,16 @@ export function NewClothScreen() {
           onValue={(value) => measure(measureId, value)}
         />
       ))}
-      {(['selvedges', 'hemmed'] as const).map((trait) => (
-        <Tick
-          key={trait}
-          label={texts[trait]}
-          checked={traits[trait] ?? false}
-          onChange={(on) => set({ traits: { ...traits, [trait]: on } })}
-        />
-      ))}
+      <div>
+        {(['selvedges', 'hemmed'] as const).map((trait) => (
+          <Tick
+            key={trait}
+            label={texts[trait]}
+            checked={traits[trait] ?? false}
+            onChange={(on) => set({ traits: { ...traits, [trait]: on } })}
+          />
+        ))}
+      </div>
       <Choice
         name="structure"
         label={words.check.structure}

@@ -114,8 +114,9 @@ export const notionWords = {
   topEdgeHint: 'The finished waist, or the hem above it.',
   bandEdge: 'Edge it is sewn to',
   tieLength: 'Finished length',
-  gather: 'Flat over finished length',
-  gatherHint: 'Heavy cloth 150 %, medium 200 %, light or sheer 250 to 300 %.',
+  gather: 'Flat length, of the finished',
+  gatherHint:
+    '200 %: twice as long before it is gathered. Heavy cloth 150 %, medium 200 %, light or sheer 250 to 300 %.',
   tierCount: 'Number of tiers',
   fullLength: 'Finished length of all tiers',
   height: 'Finished width',
@@ -142,6 +143,7 @@ export const notionWords = {
   tall: (height: string) => `each ${height} high as cut`,
   stripsOf: (strips: string) => `Strips: ${strips}`,
   used: (used: string, owned: string) => `Takes ${used} of the ${owned}.`,
-  tooMuch: (used: string, owned: string) => `Takes ${used}, and there are only ${owned}.`,
+  tooMuch: (used: string, owned: string) =>
+    `In rows of one height it takes ${used}, and there are only ${owned}.`,
   drawn: 'The strips on the cloth',
 } as const

@@ -2,7 +2,7 @@ export const stashWords = {
   title: 'Stash',
   garmentGone: 'a garment no longer in the stash',
   search: 'Search',
-  searchFor: 'Name, colour, place …',
+  searchFor: 'Name, colour …',
   empty: 'Nothing here yet',
   emptyHow:
     'When you have checked a garment and keep it, it waits here with its measures and its cloth, ready to be checked for something else.',
