@@ -2,10 +2,29 @@ import type { Point, Polygon } from './types.ts'
 
 /**
  * Whether the boundary neither crosses nor touches itself: no two edges meet except neighbours at their common
- * corner, no edge has length 0, no edge runs back over its neighbour. Floating-point signs, O(n²) with a box test.
+ * corner, no edge has length 0, no edge runs back over its neighbour. Floating-point signs. A sweep along x that compares
+ * only edges over the same x: outlines of thousands of points are read from the store.
  */
 export function polygonIsSimple(polygon: Polygon): boolean {
-  return polygon.length >= 3 && edgesThatMeet(polygon) === null
+  const n = polygon.length
+  if (n < 3) return false
+  const at = (k: number) => polygon[k % n] as Point
+  const left = (k: number) => Math.min(at(k)[0], at(k + 1)[0])
+  const right = (k: number) => Math.max(at(k)[0], at(k + 1)[0])
+  const order = polygon.map((_, k) => k).sort((i, j) => left(i) - left(j))
+  let open: number[] = []
+  for (const k of order) {
+    if (isNoEdge(at(k), at(k + 1)) || foldsBack(at(k), at(k + 1), at(k + 2))) return false
+    const from = left(k)
+    open = open.filter((other) => right(other) >= from)
+    for (const other of open) {
+      const apart = Math.abs(k - other)
+      if (apart === 1 || apart === n - 1) continue
+      if (edgesMeet(at(k), at(k + 1), at(other), at(other + 1))) return false
+    }
+    open.push(k)
+  }
+  return true
 }
 
 /**
@@ -18,7 +37,7 @@ export function edgesThatMeet(polygon: Polygon): readonly [number, number] | nul
     const next = (i + 1) % n
     const a = polygon[i] as Point
     const b = polygon[next] as Point
-    if (a[0] === b[0] && a[1] === b[1]) return [i, next]
+    if (isNoEdge(a, b)) return [i, next]
     if (foldsBack(a, b, polygon[(i + 2) % n] as Point)) return [i, next]
     for (let j = i + 2; j < n; j++) {
       if (i === 0 && j === n - 1) continue
@@ -26,6 +45,10 @@ export function edgesThatMeet(polygon: Polygon): readonly [number, number] | nul
     }
   }
   return null
+}
+
+function isNoEdge(a: Point, b: Point): boolean {
+  return a[0] === b[0] && a[1] === b[1]
 }
 
 /** Whether edge b→c runs back over edge a→b. */

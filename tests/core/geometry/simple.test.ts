@@ -1,6 +1,8 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { polygonIsSimple } from '../../../src/core/geometry/simple.ts'
+import { edgesThatMeet, polygonIsSimple } from '../../../src/core/geometry/simple.ts'
 import type { Polygon } from '../../../src/core/geometry/types.ts'
+import { starPolygon } from '../../support/planar.ts'
 
 const SQUARE: Polygon = [
   [0, 0],
@@ -75,5 +77,17 @@ describe('polygonIsSimple', () => {
     ],
   ])('refuses %s', (_, polygon) => {
     expect(polygonIsSimple(polygon)).toBe(false)
+  })
+
+  it('sees what comparing every edge with every other does', () => {
+    // A coarse lattice: corners on edges, edges over edges and repeated points are common.
+    const coordinate = fc.integer({ min: 0, max: 6 })
+    const lattice = fc.array(fc.tuple(coordinate, coordinate), { minLength: 3, maxLength: 8 })
+    fc.assert(
+      fc.property(fc.oneof(lattice, starPolygon(30, 300)), (polygon) => {
+        expect(polygonIsSimple(polygon)).toBe(edgesThatMeet(polygon) === null)
+      }),
+      { numRuns: 2000 },
+    )
   })
 })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Result } from '../../../src/core/base/result.ts'
+import type { Polygon } from '../../../src/core/geometry/types.ts'
 import { readCut, readOffcut } from '../../../src/readers/model/cut.ts'
 import { readNotion } from '../../../src/readers/model/notion.ts'
 import { readPhoto } from '../../../src/readers/model/photo.ts'
@@ -93,6 +94,26 @@ describe('the gates', () => {
     expect(faultsOf(readReservation(aReservation('r1', [{ ...laid, copy: 0 }])))).toEqual([
       'pieces[0].copy must be at least 1',
     ])
+  })
+
+  it('refuse an offcut whose outline crosses or touches itself', () => {
+    const eight: Polygon = [
+      [0, 0],
+      [100, 100],
+      [100, 0],
+      [0, 100],
+    ]
+    const pinched: Polygon = [
+      [0, 0],
+      [100, 0],
+      [100, 100],
+      [50, 0],
+      [0, 100],
+    ]
+    for (const outline of [eight, pinched])
+      expect(faultsOf(readOffcut({ ...testOffcut(), outline }))).toEqual([
+        'outline must neither cross nor touch itself',
+      ])
   })
 
   it('refuse a project whose pattern has no such version or size', () => {
