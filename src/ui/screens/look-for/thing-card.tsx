@@ -61,7 +61,7 @@ function Line({ kind, figures, known }: LineProps) {
   const found = figures && (figures.enough.length > 0 || known.includes(figures))
   const told = found ? figuresWords(figures, settings.value) : null
   return (
-    <div>
+    <div class={told ? '' : 'look-for-waiting'}>
       <dt>
         {words.garments.kinds[kind]}
         {figures && !known.includes(figures) && <span class="soft"> {lookForWords.soFar}</span>}
