@@ -85,6 +85,8 @@ interface PieceOnSheetProps {
 
 function PieceOnSheet({ piece: { laid, points, marks }, number, dots, cut, name }: PieceOnSheetProps) {
   const { at, room } = useMemo(() => labelPoint(laid.outline), [laid.outline])
+  // Within a small piece there is room for its number only.
+  const letterAway = (room < TEXT * dots ? -11 : 12) * dots
   const named = room > TEXT * 1.3 * dots && name.length * LETTER * dots <= room * 1.6
   const looks = ['piece', laid.mirrored && 'piece-turned', cut && 'piece-cut'].filter(Boolean).join(' ')
   return (
@@ -120,8 +122,8 @@ function PieceOnSheet({ piece: { laid, points, marks }, number, dots, cut, name 
           <circle class="sheet-point" cx={point.at[0]} cy={-point.at[1]} r={3 * dots} />
           <text
             class="sheet-letter"
-            x={towards(point.at, at, 12 * dots)[0]}
-            y={-towards(point.at, at, 12 * dots)[1]}
+            x={towards(point.at, at, letterAway)[0]}
+            y={-towards(point.at, at, letterAway)[1]}
             font-size={TEXT * 0.85 * dots}
           >
             {POINT_LETTERS[k]}

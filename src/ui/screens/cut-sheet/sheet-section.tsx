@@ -38,9 +38,11 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
     ...(pieces.some(({ mirrored }) => mirrored) ? [cutSheetWords.turnedKey] : []),
     ...(others.length > 0 ? [cutSheetWords.others] : []),
   ]
-  const done = async () => {
-    const order = { reservation: reservation.id, panel: panel.id, pieces: ticked }
-    if (await cutNow(order, cutSheetWords.cut(name)))
+  // Who cuts all without ticking says so in one tap.
+  const done = ticked.length > 0 ? ticked : pieces
+  const cut = async () => {
+    const order = { reservation: reservation.id, panel: panel.id, pieces: done }
+    if (await cutNow(order, cutSheetWords.cut(garmentTitle(garment))))
       for (const piece of ticked) tick(reservation.id, piece, false)
   }
   return (
@@ -62,14 +64,12 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
         isTicked={(laid) => isTicked(reservation.id, laid)}
         onTick={(laid, on) => tick(reservation.id, laid, on)}
       />
-      {ticked.length > 0 && (
-        <div class="unprinted stack">
-          <Button look="main" icon="cut" wide onPress={() => void done()}>
-            {cutSheetWords.done(ticked.length)}
-          </Button>
-          <p class="field-hint">{cutSheetWords.doneHint}</p>
-        </div>
-      )}
+      <div class="unprinted stack">
+        <Button look={ticked.length > 0 ? 'main' : 'plain'} icon="cut" wide onPress={() => void cut()}>
+          {ticked.length > 0 ? cutSheetWords.done(done.length) : cutSheetWords.allDone(done.length)}
+        </Button>
+        <p class="field-hint">{cutSheetWords.doneHint}</p>
+      </div>
     </section>
   )
 }
