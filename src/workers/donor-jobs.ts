@@ -38,7 +38,7 @@ function* donorsOf(from: readonly GarmentNow[], clearance: Mm): Generator<Donor,
 function answerOf(
   asked: Asked,
   donors: readonly Donor[],
-  { donor: id, heads, placements }: Share,
+  { donor: id, heads, placements, ...cost }: Share,
 ): Jobs['blocking']['tells'][number] {
   const donor = donors.find((each) => each.id === id) as Donor
   const problem = donorProblem(asked, donor, heads)
@@ -47,7 +47,7 @@ function answerOf(
     .flatMap(({ id: piece, count }) => Array.from({ length: count }, (_, k) => `${piece}#${k + 1}`))
     .filter((copy) => !laid.has(copy))
   const lay = { verdict: 'not-found', placements, reason: null, leftOut, spare: null, elapsedMs: 0 } as const
-  return { garment: id, answer: { problem, lay, heads } }
+  return { ...cost, garment: id, answer: { problem, lay, heads } }
 }
 
 function copyOf({ piece, copy }: LayPlacement): string {

@@ -5,6 +5,7 @@ import type { Pattern } from '../core/patterns/pattern.ts'
 import type { MeasureOutcome } from '../core/planning/binding-measures.ts'
 import type { CheckAnswer, CheckQuestion, SolveProgress } from '../core/planning/check.ts'
 import type { DonorQuestion } from '../core/planning/donors/asked.ts'
+import type { ShareCost } from '../core/planning/donors/blocking.ts'
 import type { DonorRow } from '../core/planning/donors/row.ts'
 import type { YieldRow } from '../core/planning/donors/yields.ts'
 import type { Lay, LayPlacement } from '../core/planning/lay.ts'
@@ -49,7 +50,7 @@ export interface Jobs {
   /** One role from several cloths, every way told as it is found: the answers for its garments, by their ids. */
   blocking: {
     asks: DonorsAsked & { readonly rows: readonly DonorRow[] }
-    tells: readonly { readonly garment: string; readonly answer: CheckAnswer }[]
+    tells: readonly (ShareCost & { readonly garment: string; readonly answer: CheckAnswer })[]
     answers: null
   }
   /** What one garment would yield of these patterns. */

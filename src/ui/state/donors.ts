@@ -1,6 +1,7 @@
 import { computed, signal } from '@preact/signals'
 import type { ClothRole } from '../../core/base/terms.ts'
 import { type Asked, askedOf, type DonorQuestion } from '../../core/planning/donors/asked.ts'
+import { rankedWays } from '../../core/planning/donors/blocking.ts'
 import { ranked } from '../../core/planning/donors/rank.ts'
 import type { DonorRow } from '../../core/planning/donors/row.ts'
 import { donorsTogether } from '../../core/planning/donors/together.ts'
@@ -16,7 +17,10 @@ import { garments } from './stash-state.ts'
 /** The longest search for ways to share one role out. */
 const SECONDS = 30
 
-type Way = Jobs['blocking']['tells']
+/** Of each kind of proposal so many are shown. */
+const MOST_WAYS = 3
+
+export type Way = Jobs['blocking']['tells']
 
 /** What was found for one role of a project. */
 export interface RoleSearch {
@@ -27,7 +31,7 @@ export interface RoleSearch {
   readonly rows: ReadonlyMap<string, DonorRow>
   /** Ways to take the role from several cloths. */
   readonly ways: readonly Way[]
-  readonly state: 'running' | 'ended' | 'failed'
+  readonly state: 'running' | 'stopped' | 'ended' | 'failed'
 }
 
 /** The search under way, or the last one. */
@@ -38,6 +42,11 @@ export function rankedRows({ rows, asked }: RoleSearch): readonly DonorRow[] {
   return ranked([...rows.values()], asked.area)
 }
 
+/** Ways to take it from several cloths that are worth showing, best first. */
+export function bestWays({ ways, asked }: RoleSearch): readonly Way[] {
+  return rankedWays(ways, asked.area).slice(0, MOST_WAYS)
+}
+
 /** With several roles: a donor for each, no donor twice, best first. */
 export const proposals = computed(() => {
   const roles = donorSearch.value.map(({ role, asked, rows }) => ({
@@ -45,20 +54,57 @@ export const proposals = computed(() => {
     area: asked.area,
     rows: [...rows.values()],
   }))
-  return roles.length < 2 ? [] : donorsTogether(roles, 3).filter(({ parts }) => parts.length > 1)
+  return roles.length < 2 ? [] : donorsTogether(roles, MOST_WAYS).filter(({ parts }) => parts.length > 1)
 })
+
+/** What the search under way, or the last one, looks through. */
+let search: {
+  readonly blocked: readonly ClothRole[]
+  readonly from: readonly GarmentNow[]
+  readonly stop: AbortController
+} | null = null
 
 /** Looks through the stash for what is not cut yet of the roles, until the returned function is called. */
 export function searchDonors(project: Project, roles: readonly ClothRole[]): () => void {
-  const stop = new AbortController()
   const searches = roles.flatMap((role) => searchFor(project, role) ?? [])
   const from = onTheShelf(
     project,
     searches.flatMap(({ question }) => Object.keys(question.copies ?? {})),
   )
   donorSearch.value = searches
-  for (const search of searches) void searchRole(search, project.blocked, from, stop.signal)
-  return () => stop.abort()
+  search = { blocked: project.blocked, from, stop: new AbortController() }
+  begin()
+  return () => search?.stop.abort()
+}
+
+/** Ends the search; what was found stays. */
+export function stopDonors(): void {
+  search?.stop.abort()
+  donorSearch.value = donorSearch
+    .peek()
+    .map((each) => (each.state === 'running' ? { ...each, state: 'stopped' } : each))
+}
+
+/** Goes on with what was not settled when she stopped, or when the search broke off. */
+export function searchOn(): void {
+  if (!search) return
+  search = { ...search, stop: new AbortController() }
+  donorSearch.value = donorSearch
+    .peek()
+    .map((each) => (each.state === 'ended' ? each : { ...each, ways: [], state: 'running' }))
+  begin()
+}
+
+function begin(): void {
+  if (!search) return
+  const { blocked, from, stop } = search
+  for (const each of donorSearch.peek())
+    if (each.state === 'running') void searchRole(each, blocked, from, stop.signal)
+}
+
+function isOpen({ rows }: RoleSearch, { garment }: GarmentNow): boolean {
+  const verdict = rows.get(garment.id)?.verdict
+  return verdict === undefined || verdict === 'undecided'
 }
 
 /** null: all of the role is cut. */
@@ -81,13 +127,15 @@ function onTheShelf({ id }: Project, pieces: readonly string[]): readonly Garmen
 }
 
 async function searchRole(
-  { role, question }: RoleSearch,
+  before: RoleSearch,
   blocked: readonly ClothRole[],
   from: readonly GarmentNow[],
   stop: AbortSignal,
 ): Promise<void> {
+  const { role, question } = before
+  const open = from.filter((each) => isOpen(before, each))
   try {
-    await lookThrough({ question, from }, stop, (told) => {
+    await lookThrough({ question, from: open }, stop, (told) => {
       const rows = new Map(searchOf(role)?.rows)
       for (const row of told) rows.set(row.donor, row)
       change(role, stop, { rows })

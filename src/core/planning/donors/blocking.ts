@@ -4,21 +4,25 @@ import type { Heads } from '../check.ts'
 import type { LayPlacement } from '../lay.ts'
 import type { LayProblem } from '../lay-problem.ts'
 import { type Asked, donorProblem } from './asked.ts'
+import { COLOUR_MATCHES, poorestMatch } from './colour.ts'
 import { type Donor, headingsOn } from './donor.ts'
 import type { FindControl } from './find-donors.ts'
-import { ranked } from './rank.ts'
+import { compareKeys, rankKeys } from './rank.ts'
 import type { DonorRow } from './row.ts'
-import { freeArea } from './waste.ts'
+import { clothCost, freeArea } from './waste.ts'
+
+/** What a share takes of its cloth, and how its colour serves; as in a row. */
+export type ShareCost = Pick<DonorRow, 'colour' | 'price' | 'waste' | 'spoils'>
 
 /** What one of several cloths yields of a role. */
-export interface Share {
+export interface Share extends ShareCost {
   readonly donor: string
   readonly heads: Heads
   /** In the coordinates of `donorProblem(asked, donor, heads)`. */
   readonly placements: readonly LayPlacement[]
 }
 
-/** Donors tried together: the most promising ones, and never more than three cloths for one role. */
+/** Donors tried together: of the colours wanted before others, the largest first; never more than three cloths for one role. */
 const CANDIDATES = 6
 const MOST_CLOTHS = 3
 /** A try may take so long, ms. */
@@ -36,14 +40,7 @@ export function* splitOver(
   rows: readonly DonorRow[],
   control: FindControl,
 ): Generator<readonly Share[], void> {
-  const known = new Map(donors.map((donor) => [donor.id, donor]))
-  const likely = ranked(
-    rows.filter(({ verdict, lay }) => verdict !== 'fits' && !wrongCloth(lay.reason?.kind)),
-    asked.area,
-  )
-    .flatMap(({ donor }) => known.get(donor) ?? [])
-    .sort((a, b) => freeArea(b.panels) - freeArea(a.panels))
-    .slice(0, CANDIDATES)
+  const likely = likeliest(asked, donors, rows)
   for (let cloths = 2; cloths <= MOST_CLOTHS; cloths++) {
     let found = false
     for (const together of subsets(likely, cloths)) {
@@ -56,6 +53,35 @@ export function* splitOver(
     }
     if (found) return
   }
+}
+
+/** Ways, best first: by the keys that donors are ranked by, added up over their shares. */
+export function rankedWays<T extends ShareCost>(
+  ways: readonly (readonly T[])[],
+  area: number,
+): readonly (readonly T[])[] {
+  const keysOf = (way: readonly T[]) => {
+    const keys = way.map((share) => rankKeys({ ...share, verdict: 'fits', missing: 0 }, area))
+    return [way.length, ...(keys[0] ?? []).map((_, k) => keys.reduce((sum, each) => sum + (each[k] ?? 0), 0))]
+  }
+  return ways
+    .map((way) => ({ way, keys: keysOf(way) }))
+    .sort((a, b) => compareKeys(a.keys, b.keys))
+    .map(({ way }) => way)
+}
+
+function likeliest(asked: Asked, donors: readonly Donor[], rows: readonly DonorRow[]): readonly Donor[] {
+  const hopeful = rows.filter(({ verdict, lay }) => verdict !== 'fits' && !wrongCloth(lay.reason?.kind))
+  const ids = new Set(hopeful.map(({ donor }) => donor))
+  return donors
+    .filter(({ id }) => ids.has(id))
+    .map((donor) => {
+      const colour = COLOUR_MATCHES.indexOf(poorestMatch(donor.colour, asked.colours))
+      return { donor, keys: [colour, -freeArea(donor.panels)] }
+    })
+    .sort((a, b) => compareKeys(a.keys, b.keys))
+    .slice(0, CANDIDATES)
+    .map(({ donor }) => donor)
 }
 
 /** Some piece may lie nowhere on such a cloth. It may still serve for others, but she would not mix them. */
@@ -72,16 +98,22 @@ function sharedOver(asked: Asked, donors: readonly Donor[], control: FindControl
       spareAsked: 0,
     })
     if (lay.verdict !== 'fits') continue
-    const shares = donors.map(({ id, panels }, d): Share => {
-      const own = panels.map((panel) => pooledId(d, panel.id))
+    const shares = donors.map((donor, d) => {
+      const own = donor.panels.map((panel) => pooledId(d, panel.id))
       const placements = lay.placements
         .filter(({ panel }) => own.includes(panel))
         .map((placement) => ({ ...placement, panel: placement.panel.slice(pooledId(d, '').length) }))
-      return { donor: id, heads: headings[d] as Heads, placements }
+      return shareOf(asked, donor, headings[d] as Heads, placements)
     })
     if (shares.every(({ placements }) => placements.length > 0)) return shares
   }
   return null
+}
+
+function shareOf(asked: Asked, donor: Donor, heads: Heads, placements: readonly LayPlacement[]): Share {
+  const colour = poorestMatch(donor.colour, asked.colours)
+  const cost = clothCost(donorProblem(asked, donor, heads), { placements })
+  return { donor: donor.id, heads, placements, colour, price: donor.price, ...cost }
 }
 
 /** All panels in one problem, their ids told apart by the donor's place in the list. */

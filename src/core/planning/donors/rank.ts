@@ -7,6 +7,9 @@ const VERDICTS: readonly DonorVerdict[] = ['fits', 'undecided', 'not-found', 'ca
 /** Waste that differs by less than this share of what the pieces take counts as the same. */
 const WASTE_STEP = 0.25
 
+/** What of a row its rank hangs on. */
+export type Ranked = Pick<DonorRow, 'verdict' | 'missing' | 'colour' | 'waste' | 'price' | 'spoils'>
+
 /**
  * What a row is ranked by, most important first, each the less the better: verdict, what is missing, colour, waste in
  * steps, price (unknown after known), good cloth spoilt, waste to the last mm². Keys of rows for the same pieces, or for
@@ -14,7 +17,7 @@ const WASTE_STEP = 0.25
  *
  * @param area Of the pieces asked, mm².
  */
-export function rankKeys(row: DonorRow, area: number): readonly number[] {
+export function rankKeys(row: Ranked, area: number): readonly number[] {
   return [
     VERDICTS.indexOf(row.verdict),
     row.missing,

@@ -14,7 +14,7 @@ export interface ClothCost {
   readonly spoils: number
 }
 
-export function clothCost({ panels, pieces }: LayProblem, lay: Lay): ClothCost {
+export function clothCost({ panels, pieces }: LayProblem, lay: Pick<Lay, 'placements'>): ClothCost {
   const outlines = new Map(pieces.map(({ id, outline }) => [id, outline]))
   let [waste, before, after] = [0, 0, 0]
   for (const panel of panels) {

@@ -4,7 +4,6 @@ import type { DonorRow } from '../../../core/planning/donors/row.ts'
 import type { Together } from '../../../core/planning/donors/together.ts'
 import { projectRoles, rolesWithout } from '../../../core/stash/progress.ts'
 import type { Project } from '../../../core/stash/project.ts'
-import type { Jobs } from '../../../workers/protocol.ts'
 import { ClothSmall } from '../../drawing/cloth-small.tsx'
 import { Button } from '../../parts/button.tsx'
 import { CardLink } from '../../parts/card.tsx'
@@ -12,7 +11,18 @@ import { Icon } from '../../parts/icon.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { clothNow } from '../../state/cloth-now.ts'
 import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
-import { donorSearch, proposals, type RoleSearch, rankedRows, searchDonors } from '../../state/donors.ts'
+import {
+  bestWays,
+  donorSearch,
+  proposals,
+  type RoleSearch,
+  rankedRows,
+  searchDonors,
+  searchOn,
+  stopDonors,
+  type Way,
+} from '../../state/donors.ts'
+import { namedIn } from '../../state/in-address.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { reserveBlocked, reserveTogether } from '../../state/reserve-together.ts'
 import { garmentById, garments, openStash, stashOpen } from '../../state/stash-state.ts'
@@ -42,7 +52,7 @@ export function DonorsScreen() {
   if (!projectsOpen.value || !stashOpen.value || !clothOpen.value)
     return <p class="loading soft">{words.shell.loading}</p>
   if (!project) return <Redirect to="/projects" />
-  const roles = role === undefined ? rolesToFind(project) : [decodeURIComponent(role)]
+  const roles = role === undefined ? rolesToFind(project) : [namedIn(role, projectRoles(project)) ?? role]
   return <Found project={project} roles={roles} />
 }
 
@@ -60,6 +70,7 @@ function Found({ project, roles }: { project: Project; roles: readonly string[] 
       <p class="soft" role="status">
         {soFar(searches, garments.value.filter(({ usedUp }) => !usedUp).length)}
       </p>
+      <StopOrGoOn searches={searches} />
       <Refused />
       <Proposals project={project} />
       {searches.map((search) => (
@@ -73,7 +84,20 @@ function soFar(searches: readonly RoleSearch[], of: number): string {
   if (searches.some(({ state }) => state === 'failed')) return texts.failed
   if (searches.every(({ state }) => state === 'ended')) return texts.looked(of)
   const looked = Math.min(...searches.map(({ rows }) => rows.size))
+  if (searches.some(({ state }) => state === 'stopped')) return texts.stopped(looked, of)
   return looked < of ? texts.looking(looked, of) : texts.longer(of)
+}
+
+function StopOrGoOn({ searches }: { searches: readonly RoleSearch[] }) {
+  if (searches.some(({ state }) => state === 'running'))
+    return (
+      <Button icon="stop" onPress={stopDonors}>
+        {words.verdict.stop}
+      </Button>
+    )
+  if (searches.some(({ state }) => state !== 'ended'))
+    return <Button onPress={searchOn}>{stashWords.wouldYield.lookOn}</Button>
+  return null
 }
 
 function Proposals({ project }: { project: Project }) {
@@ -123,17 +147,17 @@ function RoleRows({ project, search, titled }: RoleRowsProps) {
   return (
     <section class="stack" aria-label={roleName(search.role)}>
       {titled && <h2>{roleName(search.role)}</h2>}
-      {search.ways.map((way) => (
+      {bestWays(search).map((way) => (
         <Blocked key={way.map(({ garment }) => garment).join()} project={project} search={search} way={way} />
       ))}
-      <DonorCards project={project} role={search.role} rows={shown} />
+      <DonorCards project={project} search={search} rows={shown} />
       {hopeful.length > shown.length && (
         <Button onPress={() => setAll(true)}>{texts.more(hopeful.length - shown.length)}</Button>
       )}
       {useless.length > 0 && (
         <details class="useless">
           <summary>{texts.useless(useless.length)}</summary>
-          <DonorCards project={project} role={search.role} rows={useless} />
+          <DonorCards project={project} search={search} rows={useless} />
         </details>
       )}
     </section>
@@ -142,17 +166,17 @@ function RoleRows({ project, search, titled }: RoleRowsProps) {
 
 interface DonorCardsProps {
   readonly project: Project
-  readonly role: string
+  readonly search: RoleSearch
   readonly rows: readonly DonorRow[]
 }
 
-function DonorCards({ project, role, rows }: DonorCardsProps) {
+function DonorCards({ project, search, rows }: DonorCardsProps) {
   if (rows.length === 0) return null
   return (
     <ul class="stack">
       {rows.map((row) => (
         <li key={row.donor}>
-          <DonorCard project={project} role={role} row={row} />
+          <DonorCard project={project} search={search} row={row} />
         </li>
       ))}
     </ul>
@@ -162,7 +186,7 @@ function DonorCards({ project, role, rows }: DonorCardsProps) {
 interface BlockedProps {
   readonly project: Project
   readonly search: RoleSearch
-  readonly way: Jobs['blocking']['tells']
+  readonly way: Way
 }
 
 function Blocked({ project, search, way }: BlockedProps) {
@@ -182,9 +206,17 @@ function Blocked({ project, search, way }: BlockedProps) {
 
 const ICONS = { fits: 'fits', cannot: 'cannot', 'not-found': 'open', undecided: 'running' } as const
 
-function DonorCard({ project, role, row }: { project: Project; role: string; row: DonorRow }) {
+interface DonorCardProps {
+  readonly project: Project
+  readonly search: RoleSearch
+  readonly row: DonorRow
+}
+
+function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
   const garment = garmentById(row.donor)
   if (!garment) return null
+  // Nobody looks at it any longer.
+  const verdict = row.verdict === 'undecided' && state !== 'running' ? 'not-found' : row.verdict
   return (
     <CardLink
       to={`/projects/${project.id}/lay/${garment.id}/${encodeURIComponent(role)}`}
@@ -195,9 +227,9 @@ function DonorCard({ project, role, row }: { project: Project; role: string; row
         </span>
       }
     >
-      <span class={`donor-verdict donor-${row.verdict}`}>
-        <Icon name={ICONS[row.verdict]} size={20} />
-        {texts.verdicts[row.verdict]}
+      <span class={`donor-verdict donor-${verdict}`}>
+        <Icon name={ICONS[verdict]} size={20} />
+        {texts.verdicts[verdict]}
       </span>
       <span class="card-text">{factsOf(row, garment.cloth.colour)}</span>
     </CardLink>

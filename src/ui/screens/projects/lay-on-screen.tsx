@@ -2,13 +2,14 @@ import { useEffect, useMemo } from 'preact/hooks'
 import { Redirect, useLocation, useParams } from 'wouter-preact'
 import type { Garment } from '../../../core/garments/index.ts'
 import { projectQuestion } from '../../../core/planning/project-question.ts'
-import { neededPieces } from '../../../core/stash/progress.ts'
+import { neededPieces, projectRoles } from '../../../core/stash/progress.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import { Button } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { Cautions } from '../../parts/notice.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { clothOpen, clothRecords, openCloth, reserveLay } from '../../state/cloth-state.ts'
+import { namedIn } from '../../state/in-address.ts'
 import { askLayOn, layOn } from '../../state/lay-on.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
@@ -36,9 +37,7 @@ export function LayOnScreen() {
   if (!projectsOpen.value || !stashOpen.value || !clothOpen.value)
     return <p class="loading soft">{words.shell.loading}</p>
   if (!project || !garment) return <Redirect to={`/projects/${id}`} />
-  return (
-    <Shown project={project} garment={garment} role={role === undefined ? null : decodeURIComponent(role)} />
-  )
+  return <Shown project={project} garment={garment} role={namedIn(role, projectRoles(project)) ?? null} />
 }
 
 interface ShownProps {

@@ -62,7 +62,8 @@ export const projectWords = {
     looking: (looked: number, of: number) => `Looked at ${looked} of ${of} garments so far.`,
     longer: (of: number) => `Looked at all ${of} garments; looking longer at the doubtful ones.`,
     looked: (of: number) => (of === 1 ? 'Looked at your garment.' : `Looked at all ${of} garments.`),
-    failed: 'The search broke off. Go back and try again.',
+    stopped: (looked: number, of: number) => `Stopped: looked at ${looked} of ${of} garments.`,
+    failed: 'The search broke off.',
     together: 'Together',
     part: (role: string) => `${role}:`,
     takeTogether: 'Reserve these together',
@@ -73,7 +74,7 @@ export const projectWords = {
     verdicts: {
       fits: 'yields it all',
       cannot: 'cannot yield it',
-      'not-found': 'no way found',
+      'not-found': 'no way found so far',
       undecided: 'still looking',
     },
     waste: (area: string) => `${area} m² left over`,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { donorProblem } from '../../../../src/core/planning/donors/asked.ts'
-import { splitOver } from '../../../../src/core/planning/donors/blocking.ts'
+import { rankedWays, splitOver } from '../../../../src/core/planning/donors/blocking.ts'
 import { findDonors } from '../../../../src/core/planning/donors/find-donors.ts'
 import { yieldsOf } from '../../../../src/core/planning/donors/yields.ts'
 import { writeProblem } from '../../../../src/readers/problem-file/write-problem.ts'
@@ -28,6 +28,36 @@ describe('one role from several cloths', () => {
       const lay = { verdict: 'not-found', placements: [...placements], leftOut }
       expect(layFaults(writeProblem(donorProblem(four, own, heads)) as ProblemFile, lay)).toEqual([])
     }
+  })
+
+  it('takes cloths of the colours wanted before larger ones, and says what each share costs', () => {
+    const question = asked(patternOf([boxPiece('block', 100, 100, { copies: 4 })]), {
+      colours: { main: 'blue' },
+    })
+    const reds = ['r', 's'].map((id) => cloth(id, 250, 130, { colour: 'red', price: 1 }))
+    const blues = ['a', 'b'].map((id) => cloth(id, 210, 110, { colour: 'sky blue', price: 4 }))
+    const donors = [...reds, ...blues]
+    const [shares] = splitOver(question, donors, [...findDonors(question, donors, UNHURRIED)], UNHURRIED)
+    expect(shares?.map(({ donor }) => donor).sort()).toEqual(['a', 'b'])
+    // Two of the four blocks lie on each: 210 × 110 less 2 × 100 × 100, give or take 0.01 mm along their edges.
+    for (const share of shares ?? []) {
+      expect(share).toMatchObject({ colour: 'as-wanted', price: 4 })
+      expect(Math.abs(share.waste - 3100)).toBeLessThan(8)
+    }
+  })
+
+  it('puts the ways in the order that single donors have: colour, waste, price, good cloth spoilt', () => {
+    const share = { colour: 'as-wanted', price: 5, waste: 0, spoils: 0 } as const
+    const worse = [{ colour: 'other' as const }, { waste: 90_000 }, { price: 9 }, { spoils: 800 }]
+    worse.forEach((first, i) => {
+      for (const second of worse.slice(i + 1)) {
+        const ways = [
+          [share, { ...share, ...first }],
+          [share, { ...share, ...second }],
+        ]
+        expect(rankedWays(ways, 40_000)).toEqual([ways[1], ways[0]])
+      }
+    })
   })
 
   it('takes a third cloth only when two will not do', () => {
