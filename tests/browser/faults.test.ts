@@ -94,6 +94,7 @@ describe('two tabs that reserve the same cloth at the same moment', () => {
     }
     const tabs = [page, await context.newPage()] as const
     for (const [k, tab] of tabs.entries()) {
+      await tab.bringToFront()
       await tab.goto(projects[k]!)
       await tab
         .getByRole('link', { name: /Find (other )?cloth/ })
@@ -129,6 +130,7 @@ describe('two tabs that reserve the same cloth at the same moment', () => {
 
     // The lay that the other is shown now lies beside, and can be had.
     const loser = tabs[(await told[0]!.count()) === 1 ? 0 : 1]!
+    await loser.bringToFront()
     await expectNoAxeViolations(loser)
     await loser.getByRole('button', { name: 'Reserve this', disabled: false }).tap()
     await heading(loser, /Lined pouch/).waitFor()
@@ -209,6 +211,8 @@ describe('a device without room', () => {
     const { page, context } = await phone('')
     const bare = await bareTab(context)
     await setRoom(bare, QUOTA)
+    // A tab behind another is drawn once a second.
+    await page.bringToFront()
     await page.reload()
     await addRemnant(page, TWILL)
     const backup = await backUp(page)
@@ -296,6 +300,7 @@ describe('a store that a newer app has changed', () => {
     const bare = await bareTab(context)
     const { garments } = await rawOf(bare)
     expect(await toNewer(bare)).toBe(false)
+    await page.bringToFront()
     await news(page, /can store nothing more/).waitFor()
     await expectNoAxeViolations(page)
     await page.getByLabel('Note', { exact: true }).fill('not stored')
