@@ -105,13 +105,15 @@ export function FilterSheet({ onClose }: { onClose: () => void }) {
         value={place}
         onPick={(value) => ask({ place: value })}
       />
-      <div class="row filter-foot">
-        <Button onPress={() => askNothing()}>{texts.filterOff}</Button>
-        <Button look="main" wide onPress={onClose}>
-          {yieldAsk.value
-            ? texts.filterLook(foundGarments.value.length)
-            : texts.filterShow(foundGarments.value.length)}
-        </Button>
+      <div class="filter-foot">
+        <div class="foot-row">
+          <Button onPress={() => askNothing()}>{texts.filterOff}</Button>
+          <Button look="main" wide onPress={onClose}>
+            {yieldAsk.value
+              ? texts.filterLook(foundGarments.value.length)
+              : texts.filterShow(foundGarments.value.length)}
+          </Button>
+        </div>
       </div>
     </Sheet>
   )

@@ -35,12 +35,12 @@ export function StashList() {
   return (
     <section class="stack" aria-label={stashWords.title}>
       {hasTools && <Search />}
-      <div class="row">
+      <div class="stash-count">
         <div class="grow">{parts.value ? <Asked /> : <Count />}</div>
         {hasTools && <Order />}
       </div>
       {parts.value && <YieldStatus parts={parts.value} />}
-      {foundGarments.value.length === 0 && <NoneFound />}
+      {isNone() && <NoneFound />}
       <ul class="stack">
         {shown.map((garment) => (
           <li key={garment.id}>
@@ -56,6 +56,13 @@ export function StashList() {
       {parts.value && <OpenGarments garments={parts.value.open} />}
     </section>
   )
+}
+
+/** True if none passes for sure: not while one may yet. */
+function isNone(): boolean {
+  const now = parts.value
+  if (!now) return foundGarments.value.length === 0
+  return now.yields.length + now.open.length + now.waiting.length === 0
 }
 
 function Search() {
