@@ -13,11 +13,10 @@ export const shell = {
   update: 'A newer Cutworth is ready.',
   updateNow: 'Use it now',
   trouble: {
-    full: 'No room is left on this device. What you changed last is not stored; all before it is. Make room, then do it again.',
-    newer:
-      'What you keep here was stored by a newer Cutworth than this one. It is left as it is, and what you enter now is not stored. Load the newer one.',
+    full: 'No room is left on this device. Your last change is not stored, all before it is. Make room, then do it again.',
+    newer: 'This was stored by a newer Cutworth and stays as it is. What you enter now is not stored.',
     held: 'Cutworth is open in another tab, in an older version. Close that tab to go on here.',
-    lost: 'This tab can store nothing more: another one uses a newer Cutworth, or the browser has cut it off. What was stored is safe. Load it anew.',
+    lost: 'This tab can store nothing more; what was stored is safe. A newer Cutworth may be open in another tab.',
     none: 'This browser stores nothing for this page, as in a private window. What you enter is gone once you close it.',
     other: 'What you changed last could not be stored on this device.',
   },
