@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { expectNoAxeViolations } from '../support/accessibility.ts'
 import { addRemnant, beginProject, reserveOn } from '../support/home.ts'
 import { phonePage } from '../support/phone.ts'
-import { heading, stored } from '../support/shop.ts'
+import { checkCloth, heading, stored, verdictSaid } from '../support/shop.ts'
 
 const REMNANTS = [
   { name: 'Grey twill', width: '60', length: '60' },
@@ -91,6 +91,21 @@ describe('a project from the stash', () => {
     const back = (await values(page, 'reservations')).filter(({ garment }) => garment !== undefined)
     expect(back).toHaveLength(3)
     expect(complaints).toEqual([])
+  })
+
+  it('begins with the places that a check has found, at one tap', async () => {
+    const { page } = await phonePage()
+    await checkCloth(page, /^Lined pouch/, 'S', ['60', '60'])
+    await verdictSaid(page, /Fits/)
+    await page.getByRole('button', { name: 'Keep it' }).tap()
+    await heading(page, 'Kept in your stash').waitFor()
+    await expectNoAxeViolations(page)
+    await page.getByRole('button', { name: 'Begin a project with it' }).tap()
+    await page.getByText('all pieces have cloth').waitFor()
+    const [project] = await values(page, 'projects')
+    const [garment] = await values(page, 'garments')
+    const reservations = await values(page, 'reservations')
+    expect(reservations).toMatchObject([{ project: project?.id, garment: garment?.id }])
   })
 
   it('names on its page what no longer holds when the cloth is measured anew', async () => {

@@ -4,9 +4,9 @@ import { clothOf, type FreePanel } from '../../../core/stash/cloth-of.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import type { LaidPiece, Reservation } from '../../../core/stash/reservation.ts'
 import { Button, ButtonLink } from '../../parts/button.tsx'
-import { Cautions } from '../../parts/notice.tsx'
+import { Cautions, Notice } from '../../parts/notice.tsx'
 import { Screen } from '../../parts/screen.tsx'
-import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
+import { clothOpen, clothRecords, clothRefusal, openCloth } from '../../state/cloth-state.ts'
 import { openCutTicks } from '../../state/cut-ticks.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
 import { garmentById, openStash, stashOpen } from '../../state/stash-state.ts'
@@ -23,6 +23,8 @@ export function CutSheetScreen() {
     void openStash()
     void openCloth()
     void openCutTicks()
+    // What another screen was refused is no news here.
+    clothRefusal.value = null
   }, [])
   if (!projectsOpen.value || !stashOpen.value || !clothOpen.value)
     return <p class="loading soft">{words.shell.loading}</p>
@@ -52,6 +54,7 @@ export function CutSheetScreen() {
           )}
         </p>
       )}
+      {clothRefusal.value && <Notice icon="doubt">{cutSheetWords.cutNot}</Notice>}
       {sheets.length === 0 && <Nothing id={id} />}
       {project &&
         sheets.map((sheet) => (

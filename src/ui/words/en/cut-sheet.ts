@@ -37,7 +37,7 @@ export const cutSheetWords = {
   allDone: (count: number) => (count === 1 ? 'This piece is cut' : `All ${count} pieces are cut`),
   doneHint: 'What is left of the panel goes back into your stash as offcuts.',
   cut: (garment: string) => `${garment} is cut. What is left is in your stash.`,
-  cutNot: 'This could not be stored. Nothing was changed.',
+  cutNot: 'The cloth was changed meanwhile: nothing was noted as cut. Here it is as it is now.',
   allCut: 'All that was reserved for this project is cut. What is left lies in your stash as offcuts.',
   print: 'Print',
 } as const

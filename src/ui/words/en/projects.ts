@@ -45,7 +45,7 @@ export const projectWords = {
   pieces: (count: number) => (count === 1 ? 'one piece' : `${count} pieces`),
   cutFrom: (count: string, garment: string) => `${count} cut from ${garment}`,
   release: 'Release',
-  releaseAll: 'Release all of it',
+  releaseAll: 'Release all',
   released: (garment: string) => `${garment} is free again.`,
   layAnew: 'Lay anew',
   noLonger: 'This no longer holds',
