@@ -127,6 +127,12 @@ describe('what she made', () => {
     expect(merged.reservations).toHaveLength(1)
     expect(merged.notions).toEqual([])
 
+    // What came shows without the app being opened anew.
+    await open(here, '/stash')
+    await here.getByRole('link', { name: /^Only there/ }).tap()
+    await here.locator('img').first().waitFor()
+
+    await open(here, '/settings/yours')
     await chooseBackup(here, fromThere)
     await here.getByText('Everything in the file is here already.').waitFor()
     await merge(here, fromThere)

@@ -73,7 +73,7 @@ export function FirstPhoto({ garment }: { garment: Garment }) {
 
 function Picture({ photo }: { photo: string }) {
   const address = pictureOf(photo)
-  return address ? <img src={address} alt="" /> : <span class="photo-waits" />
+  return address ? <img src={address} alt="" loading="lazy" decoding="async" /> : <span class="photo-waits" />
 }
 
 /** The phone's own camera or gallery. */
