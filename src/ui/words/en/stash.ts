@@ -141,7 +141,7 @@ export const stashWords = {
     ended: 'These it yields whole, all cloths of the pattern from this one.',
     failed: 'The search broke off. Try again.',
     sizes: (version: string | null, sizes: string) => (version ? `${version}: ${sizes}` : sizes),
-    none: 'None of your patterns comes out of it whole.',
+    none: 'None of your patterns was found to come out of it whole.',
   },
   newCloth: {
     title: 'A remnant or length',
