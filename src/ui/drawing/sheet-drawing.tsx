@@ -1,25 +1,22 @@
-import { useId, useMemo } from 'preact/hooks'
+import { useId } from 'preact/hooks'
 import type { Mm } from '../../core/base/units.ts'
 import type { CutSheet, SheetPiece } from '../../core/cut-sheet/cut-sheet.ts'
 import type { TapeEdge } from '../../core/cut-sheet/tape-edges.ts'
-import type { Box, Point, Polygon } from '../../core/geometry/types.ts'
+import type { Box, Polygon } from '../../core/geometry/types.ts'
+import { arrowHead } from './arrows.ts'
 import './drawing.css'
 import { FlawHatch } from './flaw-hatch.tsx'
-import { labelPoint } from './label-point.ts'
 import { boxGrown, boxOf, closedPath, openPath, viewBox } from './paths.ts'
+import { PieceOnSheet, SHEET_TEXT } from './piece-on-sheet.tsx'
 import './sheet-drawing.css'
 
-/** Letters of the two edges, and of the two points of every piece. */
+/** Letters of the two edges. */
 export const EDGE_LETTERS = ['A', 'B'] as const
-export const POINT_LETTERS = ['a', 'b'] as const
 
 /** Of the drawing's own units, which are dots on a screen and 1/96 inch on paper. */
 export const SHEET_MARGIN = 20
-const TEXT = 14
 /** Beside the panel, for the way of the pile. */
 const PILE_WIDTH = 22
-/** Of a letter of a name. */
-const LETTER = 6.6
 
 export interface SheetDrawingProps {
   readonly sheet: CutSheet
@@ -75,74 +72,6 @@ export function SheetDrawing({ sheet, flaws, others, scale, isCut, nameOf, pile 
   )
 }
 
-interface PieceOnSheetProps {
-  readonly piece: SheetPiece
-  readonly number: number
-  readonly dots: Mm
-  readonly cut: boolean
-  readonly name: string
-}
-
-function PieceOnSheet({ piece: { laid, points, marks }, number, dots, cut, name }: PieceOnSheetProps) {
-  const { at, room } = useMemo(() => labelPoint(laid.outline), [laid.outline])
-  // Within a small piece there is room for its number only.
-  const letterAway = (room < TEXT * dots ? -11 : 12) * dots
-  const named = room > TEXT * 1.3 * dots && name.length * LETTER * dots <= room * 1.6
-  const looks = ['piece', laid.mirrored && 'piece-turned', cut && 'piece-cut'].filter(Boolean).join(' ')
-  return (
-    <g>
-      <path class={looks} d={closedPath(laid.outline)} />
-      {marks.map(({ kind, line }) => (
-        <path
-          key={openPath(line)}
-          class={`sheet-mark sheet-mark-${kind}`}
-          d={kind === 'grain' ? openPath(line) + arrowHead(line, 7 * dots) : openPath(line)}
-        />
-      ))}
-      <text
-        class="sheet-number"
-        x={at[0]}
-        y={-at[1] - (named ? TEXT * 0.5 * dots : 0)}
-        font-size={TEXT * dots}
-      >
-        {number}
-      </text>
-      {named && (
-        <text
-          class="sheet-letter sheet-name"
-          x={at[0]}
-          y={-at[1] + TEXT * 0.6 * dots}
-          font-size={TEXT * 0.8 * dots}
-        >
-          {name}
-        </text>
-      )}
-      {points?.map((point, k) => (
-        <g key={POINT_LETTERS[k]}>
-          <circle class="sheet-point" cx={point.at[0]} cy={-point.at[1]} r={3 * dots} />
-          <text
-            class="sheet-letter"
-            x={towards(point.at, at, letterAway)[0]}
-            y={-towards(point.at, at, letterAway)[1]}
-            font-size={TEXT * 0.85 * dots}
-          >
-            {POINT_LETTERS[k]}
-          </text>
-        </g>
-      ))}
-    </g>
-  )
-}
-
-/** The head of an arrow at a line's end. */
-function arrowHead(line: Polygon, size: Mm): string {
-  const [before, tip] = [line.at(-2), line.at(-1)] as [Point, Point]
-  const [back, away] = [towards(tip, before, size), [before[1] - tip[1], tip[0] - before[0]]] as const
-  const share = (size * 0.6) / (Math.hypot(...away) || 1)
-  const [dx, dy] = [away[0] * share, away[1] * share]
-  return openPath([[back[0] + dx, back[1] + dy], tip, [back[0] - dx, back[1] - dy]])
-}
-
 interface PileArrowProps {
   readonly box: Box
   readonly dots: Mm
@@ -166,12 +95,6 @@ function PileArrow({ box, dots, way }: PileArrowProps) {
   return <path class="sheet-pile" d={openPath(line) + arrowHead(line, 14 * dots)} />
 }
 
-/** A point so far from one towards another. */
-function towards([x, y]: Point, [toX, toY]: Point, distance: Mm): Point {
-  const length = Math.hypot(toX - x, toY - y) || 1
-  return [x + ((toX - x) / length) * distance, y + ((toY - y) / length) * distance]
-}
-
 function EdgeOnSheet({ edge, letter, dots }: { edge: TapeEdge; letter: string; dots: Mm }) {
   const { from, to } = edge
   const length = Math.hypot(to[0] - from[0], to[1] - from[1])
@@ -185,7 +108,7 @@ function EdgeOnSheet({ edge, letter, dots }: { edge: TapeEdge; letter: string; d
         class="sheet-letter sheet-edge-letter"
         x={(from[0] + to[0]) / 2 + outX * away}
         y={-((from[1] + to[1]) / 2 + outY * away)}
-        font-size={TEXT * dots}
+        font-size={SHEET_TEXT * dots}
       >
         {letter}
       </text>

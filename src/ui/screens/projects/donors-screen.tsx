@@ -1,42 +1,31 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect } from 'preact/hooks'
 import { Redirect, useLocation, useParams } from 'wouter-preact'
-import type { DonorRow } from '../../../core/planning/donors/row.ts'
 import type { Together } from '../../../core/planning/donors/together.ts'
 import { projectRoles, rolesWithout } from '../../../core/stash/progress.ts'
 import type { Project } from '../../../core/stash/project.ts'
-import { ClothSmall } from '../../drawing/cloth-small.tsx'
 import { Button } from '../../parts/button.tsx'
-import { CardLink } from '../../parts/card.tsx'
-import { Icon } from '../../parts/icon.tsx'
 import { Screen } from '../../parts/screen.tsx'
-import { clothNow } from '../../state/cloth-now.ts'
 import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
 import {
-  bestWays,
   donorSearch,
   proposals,
   type RoleSearch,
-  rankedRows,
   searchDonors,
   searchOn,
   stopDonors,
-  type Way,
 } from '../../state/donors.ts'
 import { namedIn } from '../../state/in-address.ts'
 import { openProjects, projectById, projectsOpen } from '../../state/projects-state.ts'
-import { reserveBlocked, reserveTogether } from '../../state/reserve-together.ts'
+import { reserveTogether } from '../../state/reserve-together.ts'
 import { garmentById, garments, openStash, stashOpen } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stashWords } from '../../words/en/stash.ts'
-import { writeList, writePrice } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
+import { RoleRows } from './donor-rows.tsx'
 import './projects.css'
 import { Refused } from './refused.tsx'
-
-/** Rows shown at first: of a role by itself, and of each of several. */
-const FIRST_ROWS = { alone: 12, beside: 5 }
 
 const texts = projectWords.donors
 
@@ -129,120 +118,4 @@ function Proposals({ project }: { project: Project }) {
       </ul>
     </section>
   )
-}
-
-interface RoleRowsProps {
-  readonly project: Project
-  readonly search: RoleSearch
-  readonly titled: boolean
-}
-
-function RoleRows({ project, search, titled }: RoleRowsProps) {
-  const rows = rankedRows(search)
-  const useless = rows.filter(({ verdict }) => verdict === 'cannot')
-  const hopeful = rows.filter(({ verdict }) => verdict !== 'cannot')
-  const [isAll, setAll] = useState(false)
-  const shown = isAll ? hopeful : hopeful.slice(0, titled ? FIRST_ROWS.beside : FIRST_ROWS.alone)
-  if (rows.length === 0) return null
-  return (
-    <section class="stack" aria-label={roleName(search.role)}>
-      {titled && <h2>{roleName(search.role)}</h2>}
-      {bestWays(search).map((way) => (
-        <Blocked key={way.map(({ garment }) => garment).join()} project={project} search={search} way={way} />
-      ))}
-      <DonorCards project={project} search={search} rows={shown} />
-      {hopeful.length > shown.length && (
-        <Button onPress={() => setAll(true)}>{texts.more(hopeful.length - shown.length)}</Button>
-      )}
-      {useless.length > 0 && (
-        <details class="useless">
-          <summary>{texts.useless(useless.length)}</summary>
-          <DonorCards project={project} search={search} rows={useless} />
-        </details>
-      )}
-    </section>
-  )
-}
-
-interface DonorCardsProps {
-  readonly project: Project
-  readonly search: RoleSearch
-  readonly rows: readonly DonorRow[]
-}
-
-function DonorCards({ project, search, rows }: DonorCardsProps) {
-  if (rows.length === 0) return null
-  return (
-    <ul class="stack">
-      {rows.map((row) => (
-        <li key={row.donor}>
-          <DonorCard project={project} search={search} row={row} />
-        </li>
-      ))}
-    </ul>
-  )
-}
-
-interface BlockedProps {
-  readonly project: Project
-  readonly search: RoleSearch
-  readonly way: Way
-}
-
-function Blocked({ project, search, way }: BlockedProps) {
-  const [, go] = useLocation()
-  const take = async () => {
-    if (await reserveBlocked(project, way, search)) go(`/projects/${project.id}`)
-  }
-  return (
-    <div class="together stack">
-      <p>{texts.blocked(writeList(way.map(({ garment }) => garmentTitle(garmentById(garment)))))}</p>
-      <Button icon="keep" wide onPress={() => void take()}>
-        {texts.takeTogether}
-      </Button>
-    </div>
-  )
-}
-
-const ICONS = { fits: 'fits', cannot: 'cannot', 'not-found': 'open', undecided: 'running' } as const
-
-interface DonorCardProps {
-  readonly project: Project
-  readonly search: RoleSearch
-  readonly row: DonorRow
-}
-
-function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
-  const garment = garmentById(row.donor)
-  if (!garment) return null
-  // Nobody looks at it any longer.
-  const verdict = row.verdict === 'undecided' && state !== 'running' ? 'not-found' : row.verdict
-  return (
-    <CardLink
-      to={`/projects/${project.id}/lay/${garment.id}/${encodeURIComponent(role)}`}
-      title={garmentTitle(garment)}
-      picture={
-        <span class="garment-small">
-          <ClothSmall cloth={clothNow(garment)} />
-        </span>
-      }
-    >
-      <span class={`donor-verdict donor-${verdict}`}>
-        <Icon name={ICONS[verdict]} size={20} />
-        {texts.verdicts[verdict]}
-      </span>
-      <span class="card-text">{factsOf(row, garment.cloth.colour)}</span>
-    </CardLink>
-  )
-}
-
-function factsOf({ verdict, waste, price, missing }: DonorRow, colour: string): string {
-  return [
-    colour,
-    verdict === 'fits' ? texts.waste((waste / 1e6).toFixed(2)) : '',
-    verdict === 'not-found' ? texts.missing(`${Math.round(missing * 100)} ${words.parts.percent}`) : '',
-    price === null ? '' : stashWords.cost(writePrice(price)),
-  ]
-    .filter((fact) => fact !== '')
-    .join(' · ')
 }
