@@ -286,6 +286,8 @@ describe('a store that a newer app has changed', () => {
 
     const old = await newTab(context, '#/stash')
     await news(old, /stored by a newer Cutworth/).waitFor()
+    // Nobody knows what is there: the stash does not say that there is nothing.
+    await old.getByText('cannot be read here now').waitFor()
     await expectNoAxeViolations(old)
     await addRemnant(old, LAWN)
     await news(old, /stored by a newer Cutworth/).waitFor()

@@ -1,6 +1,6 @@
-import { effect, signal } from '@preact/signals'
+import { computed, effect, signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
-import { StorageHeld, StorageLost } from '../../storage/errors.ts'
+import { StorageHeld, StorageLost, StorageNewer } from '../../storage/errors.ts'
 import { openStore, type Store } from '../../storage/open-store.ts'
 import { readDraft, writeDraft } from '../../storage/stores/draft.ts'
 import { keepGarment } from '../../storage/stores/garments.ts'
@@ -16,6 +16,11 @@ import { firstSettings, settings } from './settings-state.ts'
 
 /** What the device refused last; null: everything is stored. */
 export const storeTrouble = signal<unknown>(null)
+
+/** True while what is stored cannot be read: an empty list says nothing then. */
+export const storeUnread = computed(
+  () => storeTrouble.value instanceof StorageNewer || storeTrouble.value instanceof StorageHeld,
+)
 
 let opening: Promise<Store<CheckDraft>> | null = null
 

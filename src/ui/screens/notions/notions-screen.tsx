@@ -4,8 +4,10 @@ import { useLocation } from 'wouter-preact'
 import { NOTION_KINDS, type Notion } from '../../../core/notions/index.ts'
 import { Button, ButtonLink } from '../../parts/button.tsx'
 import { CardLink } from '../../parts/card.tsx'
+import { Nothing } from '../../parts/nothing.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
+import { storeUnread } from '../../state/keeper.ts'
 import { newNotion, notions, notionsOpen, openNotions, unreadableNotions } from '../../state/notions-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
@@ -36,7 +38,11 @@ export function NotionsScreen() {
         </div>
       }
     >
-      {notions.value.length === 0 ? <Empty /> : <List />}
+      {notions.value.length === 0 ? (
+        <Nothing title={texts.empty} how={texts.emptyHow} unread={storeUnread.value} />
+      ) : (
+        <List />
+      )}
       <ButtonLink to="/strips">{texts.toStrips}</ButtonLink>
       {unreadable > 0 && <p class="soft">{texts.unreadable(unreadable)}</p>}
       {choosing.value && <KindSheet onClose={() => (choosing.value = false)} />}
@@ -58,15 +64,6 @@ function KindSheet({ onClose }: { onClose: () => void }) {
         ))}
       </ul>
     </Sheet>
-  )
-}
-
-function Empty() {
-  return (
-    <section class="stack" aria-labelledby="notions-empty">
-      <h2 id="notions-empty">{texts.empty}</h2>
-      <p>{texts.emptyHow}</p>
-    </section>
   )
 }
 

@@ -3,8 +3,10 @@ import type { Project } from '../../../core/stash/project.ts'
 import { PiecesSmall } from '../../drawing/pieces-drawing.tsx'
 import { ButtonLink } from '../../parts/button.tsx'
 import { CardLink } from '../../parts/card.tsx'
+import { Nothing } from '../../parts/nothing.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { clothOpen, clothRecords, openCloth } from '../../state/cloth-state.ts'
+import { storeUnread } from '../../state/keeper.ts'
 import { openProjects, projects, projectsOpen, unreadableProjects } from '../../state/projects-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stageWords } from '../../words/project-words.ts'
@@ -23,10 +25,7 @@ export function ProjectsScreen() {
   return (
     <Screen title={projectWords.title}>
       {projects.value.length === 0 && (
-        <section class="stack" aria-labelledby="projects-empty">
-          <h2 id="projects-empty">{projectWords.empty}</h2>
-          <p>{projectWords.emptyHow}</p>
-        </section>
+        <Nothing title={projectWords.empty} how={projectWords.emptyHow} unread={storeUnread.value} />
       )}
       <ButtonLink look="main" icon="plus" to="/projects/new">
         {projectWords.begin}

@@ -1,9 +1,11 @@
 import { useSignal } from '@preact/signals'
 import { useEffect } from 'preact/hooks'
 import { Button, ButtonLink } from '../../parts/button.tsx'
+import { Nothing } from '../../parts/nothing.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { openCloth } from '../../state/cloth-state.ts'
 import { hasDemo, loadDemo, removeDemo } from '../../state/demo.ts'
+import { storeUnread } from '../../state/keeper.ts'
 import { garments, openStash, stashOpen, unreadableGarments } from '../../state/stash-state.ts'
 import { notionWords } from '../../words/en/notions.ts'
 import { stashWords } from '../../words/en/stash.ts'
@@ -45,13 +47,11 @@ function Foot() {
 
 function Empty() {
   return (
-    <section class="stack" aria-labelledby="stash-empty">
-      <h2 id="stash-empty">{stashWords.empty}</h2>
-      <p>{stashWords.emptyHow}</p>
+    <Nothing title={stashWords.empty} how={stashWords.emptyHow} unread={storeUnread.value}>
       <ButtonLink look="main" icon="check" to="/">
         {stashWords.toCheck}
       </ButtonLink>
-    </section>
+    </Nothing>
   )
 }
 

@@ -20,6 +20,7 @@ export const shell = {
     none: 'This browser stores nothing for this page, as in a private window. What you enter is gone once you close it.',
     other: 'What you changed last could not be stored on this device.',
   },
+  unread: 'What you have stored cannot be read here now. It stays as it is.',
   storeAgain: 'Try again',
   loadAnew: 'Load anew',
   later: 'Later',
