@@ -82,21 +82,13 @@ export const STRIP = {
   shrinkGrow: 2,
   /** Rounds without a lower total that end an attempt, and attempts without progress that end a trial. */
   coarse: { rounds: 40, strikes: 1 },
-  fine: { rounds: 60, strikes: 2 },
-  /** Trials of the finest step before the best lay, or one loosened from it, is given up: about one to two seconds. */
-  triesAtBest: 8,
-  triesElsewhere: 4,
-  /** How much longer a loosened strip is, and how many pairs of its large items change places. */
-  loosen: 0.04,
-  looseSwaps: 3,
+  fine: { rounds: 100, strikes: 3 },
   /** Share of the time for exploring; the rest compresses the best lay, first by the first of these steps. */
   explore: 0.8,
   compressFirst: 0.0005,
   compressLast: 0.00001,
   /** Large items, which disruption swaps, are the biggest that make up this share of the area. */
   large: 0.75,
-  /** Two that are swapped differ in area by this factor at most, if such a pair is found: others seldom settle again. */
-  alike: 1.6,
 }
 
 /** Spare: insets tried one after another until one fails, then bisection. Lengths in mm. */

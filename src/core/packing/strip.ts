@@ -1,6 +1,8 @@
 import { type Clock, type Deadline, sooner } from '../base/deadline.ts'
 import { type Random, seededRandom } from '../base/random.ts'
 import type { Mm } from '../base/units.ts'
+import { polygonArea, polygonBox } from '../geometry/polygon.ts'
+import { polygonOriented } from '../geometry/transform.ts'
 import { STRIP } from './config.ts'
 import { createEngine, type Engine } from './engine/engine.ts'
 import type { Item, PackingProblem, Placement } from './problem.ts'
@@ -11,7 +13,6 @@ import { type Layout, layoutPlacements, layoutServes, type Spot } from './search
 import { createModel, type Model } from './search/model.ts'
 import { RULES } from './search/rules.ts'
 import { type SavedSeparation, Separation } from './search/separation.ts'
-import { ampleLength, leastLength } from './strip-bounds.ts'
 
 /** This near to the shortest strip possible there is nothing left to gain. */
 const SHORTEST: Mm = 0.01
@@ -39,28 +40,17 @@ export interface StripControl {
 
 /**
  * Least length of a strip as a chain of feasibility questions (Gardeyn, Vanden Berghe and Wauters 2025): shrink a
- * feasible lay, repair it by overlap minimisation, and so on; later in ever smaller steps. A lay that cannot be made any
- * shorter is loosened, some of its large items swapped, and shrunk again (iterated local search, Lourenço, Martin and
- * Stützle 2003).
+ * feasible lay, repair it by overlap minimisation, and so on; later in ever smaller steps.
  */
 export function packStrip(problem: StripProblem, control: StripControl): StripAnswer {
   return new StripSearch(problem, control).run()
 }
 
-interface StripLay {
-  readonly length: Mm
-  readonly layout: Layout
-}
-
-const NO_LAY: StripLay = { length: Number.POSITIVE_INFINITY, layout: [] }
-
 class StripSearch {
   private readonly engine: Engine
   private readonly random: Random
-  private answer: StripAnswer = { length: Number.POSITIVE_INFINITY, placements: [] }
-  private best = NO_LAY
-  /** The lay that is being shrunk: the best, or one loosened from it. */
-  private here = NO_LAY
+  private best: StripAnswer = { length: Number.POSITIVE_INFINITY, placements: [] }
+  private bestLayout: Layout = []
 
   constructor(
     private readonly problem: StripProblem,
@@ -76,7 +66,7 @@ class StripSearch {
     const deadline = this.untilShortest()
     this.explore(sooner(deadline, deadline.left() * STRIP.explore, clock))
     this.compress(deadline)
-    return this.answer
+    return this.best
   }
 
   /** The control's deadline, which has passed too once no strip can be shorter. */
@@ -102,15 +92,17 @@ class StripSearch {
     // In a strip too short for some copy that copy has no place at all, and nothing overlaps it.
     if (!layoutServes(model, layout)) return
     const length = usedLength(layout)
-    if (length < this.here.length) this.here = { length, layout }
     if (length >= this.best.length) return
-    this.best = this.here
-    this.answer = { length, placements: layoutPlacements(model, layout) }
-    this.control.onProgress?.(this.answer)
+    this.best = { length, placements: layoutPlacements(model, layout) }
+    this.bestLayout = layout
+    this.control.onProgress?.(this.best)
   }
 
   private construct(): void {
-    const model = this.model(ampleLength(this.problem))
+    const { items, height } = this.problem
+    const area = items.reduce((sum, item) => sum + item.copies * boxArea(item), 0)
+    const reach = items.reduce((most, item) => Math.max(most, diameter(item)), 0)
+    const model = this.model((2 * area) / height + 2 * reach)
     const order = bySize(model.copies.length, (c) => {
       const kind = model.copies[c]?.kind
       return kind ? kind.area * kind.diameter : 0
@@ -121,8 +113,9 @@ class StripSearch {
     if (layoutServes(model, layout)) this.accept(model, layout)
   }
 
-  /** The lay in a strip of another length: everything beyond a cut at a chance place moves by the difference. */
-  private squeezed(model: Model, length: Mm, { layout, length: from }: StripLay): Separation {
+  /** The lay in a shorter strip: everything beyond a cut at a chance place moves back by the difference. */
+  private squeezed(length: Mm, layout: Layout, from: Mm): Separation {
+    const model = this.model(length)
     const cut = this.random() * from
     const start = layout.map((spot, c): Spot | null => {
       if (!spot) return null
@@ -138,76 +131,45 @@ class StripSearch {
     return lay
   }
 
-  /**
-   * Shrinks by steps that grow with success and shrink with failure; the finest step is insisted on. Where that fails
-   * too, the search goes on from the best lay loosened.
-   */
+  /** Shrinks by steps that grow with success and shrink with failure; the finest step is insisted on. */
   private explore(deadline: Deadline): void {
     let shrink = STRIP.shrinkFirst
     while (!deadline.passed()) {
-      const fine = shrink <= STRIP.shrinkLast
-      const needed = this.insist(this.here.length * (1 - shrink), fine ? this.tries() : 1, deadline)
-      if (needed === 0) shrink = Math.min(STRIP.shrinkFirst, shrink * STRIP.shrinkGrow)
-      else if (needed === null && !fine) shrink = Math.max(STRIP.shrinkLast, shrink * STRIP.shrinkCut)
-      else if (needed === null) {
-        this.loosen(deadline)
-        shrink = STRIP.shrinkFirst
-      }
+      const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
+      const needed = this.insist(lay, shrink > STRIP.shrinkLast, deadline)
+      if (needed === null) shrink = Math.max(STRIP.shrinkLast, shrink * STRIP.shrinkCut)
+      else if (needed === 0) shrink = Math.min(STRIP.shrinkFirst, shrink * STRIP.shrinkGrow)
     }
-    this.here = this.best
-  }
-
-  private tries(): number {
-    return this.here === this.best ? STRIP.triesAtBest : STRIP.triesElsewhere
   }
 
   /**
-   * Tries one length up to so many times: by turns from the lay squeezed at another place, and from the least bad lays
-   * found at that length, disrupted by a swap. Gives the number of failures before it succeeded, null if it did not.
+   * Tries one length again and again, from the least bad lays found at it, each disrupted by a swap. Gives the number
+   * of disruptions it took, null if there were too many.
    */
-  private insist(length: Mm, tries: number, deadline: Deadline): number | null {
-    const model = this.model(length)
-    const patience = tries === 1 ? STRIP.coarse : STRIP.fine
+  private insist(lay: Separation, coarse: boolean, deadline: Deadline): number | null {
+    const patience = coarse ? STRIP.coarse : STRIP.fine
     const pool: SavedSeparation[] = []
-    let lay = this.squeezed(model, length, this.here)
-    for (let k = 0; k < tries && !deadline.passed(); k++) {
-      if (k % 2 === 1) lay = this.squeezed(model, length, this.here)
-      else if (k > 0) this.disrupt(lay, pool)
+    for (let k = 0; !deadline.passed(); k++) {
       if (separate(lay, patience, deadline)) {
-        this.accept(model, lay.layout())
+        this.accept(lay.model, lay.layout())
         return k
       }
+      if (coarse) return null
       pool.push(lay.save())
+      pool.sort((a, b) => a.overlap - b.overlap)
+      const rank = Math.min(1, Math.abs(normal(this.random)) * 0.25)
+      lay.restore(pool[Math.floor(rank * (pool.length - 1) + 0.5)] as SavedSeparation)
+      lay.resetWeights()
+      swapLarge(lay, this.random)
     }
     return null
-  }
-
-  /** Makes the lay one of the least bad in the pool, with two large items swapped. */
-  private disrupt(lay: Separation, pool: SavedSeparation[]): void {
-    pool.sort((a, b) => a.overlap - b.overlap)
-    const rank = Math.min(1, Math.abs(normal(this.random)) * 0.25)
-    lay.restore(pool[Math.floor(rank * (pool.length - 1) + 0.5)] as SavedSeparation)
-    lay.resetWeights()
-    swapLarge(lay, this.random)
-  }
-
-  /** Goes on from the best lay in a longer strip, some of its large items swapped, if they can be set apart there. */
-  private loosen(deadline: Deadline): void {
-    this.here = this.best
-    const length = this.best.length * (1 + STRIP.loosen)
-    const lay = this.squeezed(this.model(length), length, this.best)
-    for (let k = 0; k < STRIP.looseSwaps; k++) swapLarge(lay, this.random)
-    if (!separate(lay, STRIP.coarse, deadline)) return
-    this.here = NO_LAY
-    this.accept(lay.model, lay.layout())
   }
 
   /** From the best lay, by steps that double with success and halve with failure; from the finest to the first again. */
   private compress(deadline: Deadline): void {
     let shrink = STRIP.compressFirst
     while (!deadline.passed()) {
-      const length = this.best.length * (1 - shrink)
-      const lay = this.squeezed(this.model(length), length, this.best)
+      const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
       if (separate(lay, STRIP.fine, deadline)) {
         this.accept(lay.model, lay.layout())
         shrink = Math.min(STRIP.shrinkFirst, shrink * STRIP.shrinkGrow)
@@ -215,6 +177,22 @@ class StripSearch {
       else shrink = STRIP.compressFirst
     }
   }
+}
+
+/** No strip is shorter than its items' area asks, nor than any one of them. */
+function leastLength({ items, height }: StripProblem): Mm {
+  const area = items.reduce((sum, { copies, outline }) => sum + copies * Math.abs(polygonArea(outline)), 0)
+  return Math.max(area / height, ...items.map(leastExtent))
+}
+
+/** How far an item reaches along the strip in the turn in which it reaches least; 0 where it may be turned by degrees. */
+function leastExtent({ outline, ways }: Item): Mm {
+  const extents = (ways[0] ?? []).map((way) => {
+    if (way.tilt > 0) return 0
+    const { minX, maxX } = polygonBox(polygonOriented(outline, way))
+    return maxX - minX
+  })
+  return extents.length > 0 ? Math.min(...extents) : 0
 }
 
 /** A number from the standard normal distribution (Box and Muller 1958). */
@@ -227,4 +205,14 @@ function usedLength(layout: Layout): Mm {
     (most, spot) => (spot ? Math.max(most, spotBox(spot.option, spot.x, spot.y).maxX) : most),
     0,
   )
+}
+
+function diameter({ outline }: Item): Mm {
+  return Math.max(...outline.flatMap(([ax, ay]) => outline.map(([bx, by]) => Math.hypot(ax - bx, ay - by))))
+}
+
+function boxArea({ outline }: Item): number {
+  const xs = outline.map(([x]) => x)
+  const ys = outline.map(([, y]) => y)
+  return (Math.max(...xs) - Math.min(...xs)) * (Math.max(...ys) - Math.min(...ys))
 }

@@ -17,24 +17,15 @@ function largeMembers(lay: Separation): number[] {
   })
 }
 
-/** Pairs drawn by chance: the first of them have to be near in area. */
-const DRAWS = 20
-const NEAR_DRAWS = 15
-
-/** Swaps two large items of different shapes, so that the search leaves a lay it cannot repair. */
+/** Swaps two large items that are not alike, so that the search leaves a lay it cannot repair. */
 export function swapLarge(lay: Separation, random: Random): void {
   const large = largeMembers(lay)
-  for (let draw = 0; draw < DRAWS && large.length > 1; draw++) {
+  for (let attempt = 0; attempt < 20 && large.length > 1; attempt++) {
     const i = large[Math.floor(random() * large.length)] as number
     const j = large[Math.floor(random() * large.length)] as number
-    const [a, b] = [lay.copyOf(i).kind, lay.copyOf(j).kind]
-    if (a === b || (draw < NEAR_DRAWS && !isNear(a.area, b.area))) continue
+    if (lay.copyOf(i).kind === lay.copyOf(j).kind) continue
     if (exchange(lay, i, j)) return
   }
-}
-
-function isNear(a: number, b: number): boolean {
-  return Math.max(a, b) <= STRIP.alike * Math.min(a, b)
 }
 
 /** Each takes the middle of the other's box, held as it was, if it may be held so there. */
