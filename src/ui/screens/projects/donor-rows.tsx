@@ -9,10 +9,11 @@ import { Icon } from '../../parts/icon.tsx'
 import { clothNow } from '../../state/cloth-now.ts'
 import { bestWays, type RoleSearch, rankedRows, type Way } from '../../state/donors.ts'
 import { reserveBlocked } from '../../state/reserve-together.ts'
+import { settings } from '../../state/settings-state.ts'
 import { garmentById } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stashWords } from '../../words/en/stash.ts'
-import { writeList, writePrice } from '../../words/format.ts'
+import { writeArea, writeList, writePrice } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
@@ -131,7 +132,7 @@ function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
 function factsOf({ verdict, waste, price, missing }: DonorRow, colour: string): string {
   return [
     colour,
-    verdict === 'fits' ? texts.waste((waste / 1e6).toFixed(2)) : '',
+    verdict === 'fits' ? texts.waste(writeArea(waste, settings.value)) : '',
     verdict === 'not-found' ? texts.missing(`${Math.round(missing * 100)} ${words.parts.percent}`) : '',
     price === null ? '' : stashWords.cost(writePrice(price)),
   ]

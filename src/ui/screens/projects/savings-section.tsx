@@ -10,7 +10,7 @@ import { changeProject } from '../../state/projects-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { garments } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
-import { writeNumber, writePrice, writeWithUnit } from '../../words/format.ts'
+import { writeArea, writeNumber, writePrice, writeWithUnit } from '../../words/format.ts'
 
 /** Cloth is sold this wide more often than not. Common practice. */
 const USUAL_WIDTH = 1400
@@ -80,7 +80,7 @@ function newWords(lengths: readonly (number | null)[], { newCloth }: Savings): s
 
 function Kept({ saved }: { saved: Savings }) {
   const { spent, newCloth, area, grams } = saved
-  const square = projectWords.squareMetres((area / 1e6).toFixed(2))
+  const square = writeArea(area, settings.value)
   const difference = spent === null || newCloth === null ? null : newCloth - spent
   return (
     <>
