@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { type Notion, type NotionCut, withCutBack, withoutCut } from '../../src/core/notions/index.ts'
-import type { Project } from '../../src/core/stash/project.ts'
 import type { Store } from '../../src/storage/open-store.ts'
 import { putNotion, readNotions, removeNotion } from '../../src/storage/stores/notions.ts'
 import { giveBackNotions, NotionsChanged, takeNotions } from '../../src/storage/stores/taken-notions.ts'
-import { testPattern, testStore } from '../support/storage.ts'
+import { testProject } from '../support/records.ts'
+import { testStore } from '../support/storage.ts'
 
 const ELASTIC: Notion = {
   id: 'elastic',
@@ -31,20 +31,7 @@ const LEGS: NotionCut = {
 }
 const FRONT: NotionCut = { notion: 'buttons', from: 6, takes: [{ need: 'front', amount: 5 }], left: 1 }
 
-const PROJECT: Project = {
-  id: 'p',
-  name: '',
-  pattern: testPattern(),
-  version: 'plain',
-  size: 'one',
-  clearance: 0,
-  colours: {},
-  blocked: [],
-  newCloth: null,
-  taken: [],
-  finished: false,
-  note: '',
-}
+const PROJECT = testProject({ id: 'p' })
 
 async function filled(): Promise<Store<unknown>> {
   const store = await testStore()

@@ -1,3 +1,4 @@
+import { vi } from 'vitest'
 import type { SolverWorker } from '../../src/workers/desk.ts'
 import type { JobRequest, WorkerReply } from '../../src/workers/protocol.ts'
 
@@ -26,4 +27,19 @@ export class FakeWorker implements SolverWorker {
   crash(message: string): void {
     this.onerror?.call(this as unknown as Worker, { message } as ErrorEvent)
   }
+}
+
+/** Puts fakes in the place of the page's workers. Those that come are in the list, in order. */
+export function stubWorkers(): FakeWorker[] {
+  const workers: FakeWorker[] = []
+  vi.stubGlobal(
+    'Worker',
+    class extends FakeWorker {
+      constructor() {
+        super()
+        workers.push(this)
+      }
+    },
+  )
+  return workers
 }

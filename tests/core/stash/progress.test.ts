@@ -3,6 +3,7 @@ import type { Cut } from '../../../src/core/stash/cut.ts'
 import { projectProgress, projectRoles, projectStage } from '../../../src/core/stash/progress.ts'
 import type { Project } from '../../../src/core/stash/project.ts'
 import type { LaidPiece, Reservation } from '../../../src/core/stash/reservation.ts'
+import { testProject } from '../../support/records.ts'
 import { testPattern } from '../../support/storage.ts'
 
 const pieces = [
@@ -20,23 +21,14 @@ const pieces = [
   shapes: {},
 }))
 
-const project: Project = {
+const project = testProject({
   id: 'p',
   name: 'Top',
   pattern: testPattern({
     pieces,
     versions: [{ id: 'plain', name: 'Plain', pieces: ['sleeve', 'lining', 'pocket'] }],
   }),
-  version: 'plain',
-  size: 'one',
-  clearance: 0,
-  colours: {},
-  blocked: [],
-  newCloth: null,
-  taken: [],
-  finished: false,
-  note: '',
-}
+})
 
 const laid = (piece: string, copy = 1): LaidPiece => {
   return { piece, copy, panel: 'front', turn: 0, mirrored: false, x: 0, y: 0, outline: [] }

@@ -11,6 +11,7 @@ import type { Store } from '../../../src/storage/open-store.ts'
 import { putRecord } from '../../../src/storage/stores/collection.ts'
 import { putGarment, removeGarment } from '../../../src/storage/stores/garments.ts'
 import { putProject, removeProject } from '../../../src/storage/stores/projects.ts'
+import { testProject } from '../../support/records.ts'
 import { testGarment, testPattern, testStore } from '../../support/storage.ts'
 
 const SQUARE = [
@@ -21,21 +22,7 @@ const SQUARE = [
 ] as const
 
 function project(id: string): Project {
-  const pattern = testPattern({ id: 'p', sizes: ['one'] })
-  return {
-    id,
-    name: 'Bag',
-    pattern,
-    version: 'plain',
-    size: 'one',
-    clearance: 0,
-    colours: {},
-    blocked: [],
-    newCloth: null,
-    taken: [],
-    finished: false,
-    note: '',
-  }
+  return testProject({ id, name: 'Bag', pattern: testPattern({ id: 'p', sizes: ['one'] }) })
 }
 
 function laid(panel: string) {

@@ -5,7 +5,7 @@ import { newProject } from '../../../src/ui/state/begin-project.ts'
 import { bestWays, donorSearch, searchDonors, searchOn, stopDonors } from '../../../src/ui/state/donors.ts'
 import { garments } from '../../../src/ui/state/stash-state.ts'
 import { testPattern } from '../../support/check-draft.ts'
-import { FakeWorker } from '../../support/fake-worker.ts'
+import { type FakeWorker, stubWorkers } from '../../support/fake-worker.ts'
 import { testGarment } from '../../support/records.ts'
 
 // The page's pool counts the cores as it is made, which is when it is imported.
@@ -18,16 +18,7 @@ let end: () => void
 
 beforeEach(async () => {
   vi.useFakeTimers()
-  workers = []
-  vi.stubGlobal(
-    'Worker',
-    class extends FakeWorker {
-      constructor() {
-        super()
-        workers.push(this)
-      }
-    },
-  )
+  workers = stubWorkers()
   garments.value = ['a', 'b', 'c'].map((id) => testGarment({ id }))
   const project = newProject(testPattern({ copies: 2 }), 'plain', 'M')
   end = searchDonors({ ...project, blocked: ['main'] }, ['main'])

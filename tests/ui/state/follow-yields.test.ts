@@ -9,7 +9,7 @@ import { followYields, lookOn, stopLooking } from '../../../src/ui/state/follow-
 import { patternShelf } from '../../../src/ui/state/patterns-state.ts'
 import { lookState, yieldAsk, yieldParts } from '../../../src/ui/state/stash-yield.ts'
 import { testPattern } from '../../support/check-draft.ts'
-import { FakeWorker } from '../../support/fake-worker.ts'
+import { type FakeWorker, stubWorkers } from '../../support/fake-worker.ts'
 import { rectangle } from '../../support/lay-problems.ts'
 import { testGarment } from '../../support/records.ts'
 
@@ -26,16 +26,7 @@ let end: () => void
 
 beforeEach(async () => {
   vi.useFakeTimers()
-  workers = []
-  vi.stubGlobal(
-    'Worker',
-    class extends FakeWorker {
-      constructor() {
-        super()
-        workers.push(this)
-      }
-    },
-  )
+  workers = stubWorkers()
   patternShelf.put(testPattern())
   clothRecords.value = { cuts: [], offcuts: [], reservations: [] }
   shown.value = ['a', 'b', 'c'].map((id) => testGarment({ id }))

@@ -6,7 +6,7 @@ import { draft, tell } from '../../../src/ui/state/check-state.ts'
 import { live, searchLonger, startLiveCheck, stopLiveCheck } from '../../../src/ui/state/live-check.ts'
 import { patternShelf } from '../../../src/ui/state/patterns-state.ts'
 import { testDraft, testPattern } from '../../support/check-draft.ts'
-import { FakeWorker } from '../../support/fake-worker.ts'
+import { type FakeWorker, stubWorkers } from '../../support/fake-worker.ts'
 
 // The page's pool counts the cores as it is made, which is when it is imported.
 vi.hoisted(() => vi.stubGlobal('navigator', { hardwareConcurrency: 2 }))
@@ -21,16 +21,7 @@ let length = 800
 
 beforeEach(() => {
   vi.useFakeTimers()
-  workers = []
-  vi.stubGlobal(
-    'Worker',
-    class extends FakeWorker {
-      constructor() {
-        super()
-        workers.push(this)
-      }
-    },
-  )
+  workers = stubWorkers()
   patternShelf.put(testPattern())
   draft.value = testDraft()
   end = startLiveCheck()

@@ -3,7 +3,7 @@ import type { MeasureOutcome } from '../../../src/core/planning/binding-measures
 import { solvers } from '../../../src/ui/state/answers.ts'
 import { type OutcomeSearch, outcomeSearch } from '../../../src/ui/state/outcomes.ts'
 import type { AnsweredCheck } from '../../../src/workers/protocol.ts'
-import { FakeWorker } from '../../support/fake-worker.ts'
+import { type FakeWorker, stubWorkers } from '../../support/fake-worker.ts'
 
 const asked = (doubt = 8) => ({ question: {}, answer: {}, doubt }) as unknown as AnsweredCheck
 const outcome = (measure: string): MeasureOutcome => ({
@@ -18,16 +18,7 @@ let workers: FakeWorker[]
 let search: OutcomeSearch<MeasureOutcome>
 
 beforeEach(() => {
-  workers = []
-  vi.stubGlobal(
-    'Worker',
-    class extends FakeWorker {
-      constructor() {
-        super()
-        workers.push(this)
-      }
-    },
-  )
+  workers = stubWorkers()
   search = outcomeSearch('measures', 8, ({ measure }) => measure)
 })
 
