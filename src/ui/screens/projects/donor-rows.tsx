@@ -13,7 +13,7 @@ import { settings } from '../../state/settings-state.ts'
 import { garmentById } from '../../state/stash-state.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stashWords } from '../../words/en/stash.ts'
-import { writeArea, writeList, writePrice } from '../../words/format.ts'
+import { joinFacts, writeArea, writeList, writePrice } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
@@ -130,12 +130,10 @@ function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
 }
 
 function factsOf({ verdict, waste, price, missing }: DonorRow, colour: string): string {
-  return [
+  return joinFacts([
     colour,
     verdict === 'fits' ? texts.waste(writeArea(waste, settings.value)) : '',
     verdict === 'not-found' ? texts.missing(`${Math.round(missing * 100)} ${words.parts.percent}`) : '',
     price === null ? '' : stashWords.cost(writePrice(price)),
-  ]
-    .filter((fact) => fact !== '')
-    .join(' · ')
+  ])
 }
