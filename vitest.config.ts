@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config'
 
 /** Only to end a test that hangs: speed is measured in the benchmark, and a busy machine is slow, not wrong. */
-const PATIENCE_MS = 120_000
+const PATIENCE_MS = 180_000
 
 export default defineConfig({
   test: {
@@ -22,6 +22,7 @@ export default defineConfig({
           globalSetup: 'tests/support/serve-app.ts',
           testTimeout: PATIENCE_MS,
           hookTimeout: PATIENCE_MS,
+          expect: { poll: { timeout: PATIENCE_MS / 2, interval: 50 } },
           // After the node tests, one file at a time: a browser needs both cores for itself.
           sequence: { groupOrder: 1 },
           fileParallelism: false,

@@ -58,8 +58,8 @@ describe('what to look for', () => {
     await context.setOffline(true)
     await page.reload()
     await card(page, 'Headband').waitFor()
-    expect(await page.locator('.look-for-things').textContent()).toBe(before)
-    expect(await page.getByText(/^Working it out/).count()).toBe(0)
+    await expect.poll(() => page.locator('.look-for-things').textContent()).toBe(before)
+    await expect.poll(() => page.getByText(/^Working it out/).count()).toBe(0)
     const kept = (await stored(page, 'drafts')).filter((record) => 'things' in (record as object))
     expect(kept).toMatchObject([{ things: [{ title: 'Lined pouch' }, { title: 'Headband' }] }])
     expect(complaints).toEqual([])
@@ -86,7 +86,7 @@ describe('what to look for', () => {
     await page.getByText(/^Working it out/).waitFor({ state: 'detached' })
     await page.emulateMedia({ media: 'print' })
     for (const gone of ['nav', '.screen-foot', '.look-for-among'])
-      expect(await page.locator(gone).first().isVisible()).toBe(false)
+      await expect.poll(() => page.locator(gone).first().isVisible()).toBe(false)
     const colours = await card(page, 'Headband').evaluate((element) => {
       const { color, backgroundColor } = getComputedStyle(element)
       return [color, backgroundColor]

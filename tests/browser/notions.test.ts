@@ -53,9 +53,9 @@ describe('notions', () => {
     await button(page, 'Remove this notion').tap()
     await page.getByRole('heading', { name: 'Nothing here yet' }).waitFor()
     await button(page, 'Undo').tap()
-    expect(await page.getByRole('link', { name: /^Waist elastic/ }).textContent()).toContain(
-      '2 lengths, 276 cm',
-    )
+    await expect
+      .poll(() => page.getByRole('link', { name: /^Waist elastic/ }).textContent())
+      .toContain('2 lengths, 276 cm')
     expect(complaints).toEqual([])
   })
 

@@ -78,10 +78,10 @@ describe('a photo of a garment', () => {
     expect(jpegMarkers(bytes)).toEqual(expect.arrayContaining(['FFDB', 'FFDA']))
     expect(jpegMarkers(bytes)).not.toContain('FFE1')
     expect(Buffer.from(bytes).includes('Exif')).toBe(false)
-    expect(await stored(page, 'photos')).toMatchObject([
-      { id: kept.id, value: { id: kept.id, width: 640, height: 1280 } },
-    ])
-    expect(await stored(page, 'garments')).toMatchObject([{ value: { photos: [kept.id] } }])
+    await expect
+      .poll(() => stored(page, 'photos'))
+      .toMatchObject([{ id: kept.id, value: { id: kept.id, width: 640, height: 1280 } }])
+    await expect.poll(() => stored(page, 'garments')).toMatchObject([{ value: { photos: [kept.id] } }])
   })
 
   it('comes with others chosen at once, a small one as large as it was, and each can be removed and brought back', async () => {
@@ -92,7 +92,7 @@ describe('a photo of a garment', () => {
     await second.waitFor()
     const sizes = async () =>
       (await keptPictures(page)).map(({ width, height }) => `${width}×${height}`).sort()
-    expect(await sizes()).toEqual(['30×40', '40×30'])
+    await expect.poll(() => sizes()).toEqual(['30×40', '40×30'])
 
     await first.tap()
     await page.getByRole('dialog', { name: 'Striped linen' }).waitFor()
@@ -109,7 +109,7 @@ describe('a photo of a garment', () => {
     const page = await onARemnant()
     await addPhotos(page, Uint8Array.from(Buffer.from('a letter')))
     await page.getByText('This file is no picture that the browser can read.').waitFor()
-    expect(await stored(page, 'photos')).toEqual([])
-    expect(await stored(page, 'pictures')).toEqual([])
+    await expect.poll(() => stored(page, 'photos')).toEqual([])
+    await expect.poll(() => stored(page, 'pictures')).toEqual([])
   })
 })

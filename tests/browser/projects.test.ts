@@ -56,29 +56,31 @@ describe('a project from the stash', () => {
     await reserveOn(page, 'Grey twill', 0)
     await reserveOn(page, 'Rose lawn', 0)
     await page.getByText('all pieces have cloth').waitFor()
-    expect(await values(page, 'reservations')).toHaveLength(2)
+    await expect.poll(() => values(page, 'reservations')).toHaveLength(2)
 
     // At the table: the twill first.
     await page.getByRole('link', { name: 'At the table' }).tap()
     await heading(page, 'At the table').waitFor()
     await expectNoAxeViolations(page)
     const sheet = page.getByRole('region', { name: /of Grey twill/ })
-    expect(await sheet.getByRole('table').first().textContent()).toContain('From A')
-    expect(await misdrawn(page)).toEqual([])
+    await expect.poll(() => sheet.getByRole('table').first().textContent()).toContain('From A')
+    await expect.poll(() => misdrawn(page)).toEqual([])
     for (const box of await sheet.getByRole('checkbox').all()) await box.check({ force: true })
     await page.reload()
     // The ticks are still there after the phone slept.
     await sheet.getByRole('button', { name: /pieces are cut/ }).tap()
     await sheet.waitFor({ state: 'detached' })
+    await expect.poll(async () => (await values(page, 'offcuts')).length).toBeGreaterThan(0)
     const offcuts = await values(page, 'offcuts')
-    expect(offcuts.length).toBeGreaterThan(0)
 
     // What is left of the twill yields a second pouch.
     await page.getByRole('link', { name: 'Back' }).tap()
     await beginProject(page, 'Lined pouch', 'S')
     await reserveOn(page, 'Grey twill', 0)
-    const onOffcut = (await values(page, 'reservations')).flatMap(({ pieces }) => pieces)
-    expect(onOffcut.some(({ panel }) => offcuts.some(({ id }) => id === panel))).toBe(true)
+    const reservedPanels = async () =>
+      (await values(page, 'reservations')).flatMap(({ pieces }) => pieces.map(({ panel }) => panel))
+    const isOffcut = (panel: string) => offcuts.some(({ id }) => id === panel)
+    await expect.poll(async () => (await reservedPanels()).some(isOffcut)).toBe(true)
 
     // The garment's page tells all of it, and the cut cannot be undone blindly: it is taken back, places and all.
     await page.getByRole('link', { name: 'Stash', exact: true }).tap()
@@ -87,9 +89,8 @@ describe('a project from the stash', () => {
     await expectNoAxeViolations(page)
     await page.getByRole('button', { name: 'Take back' }).tap()
     await page.getByRole('heading', { name: 'Cut from it' }).waitFor({ state: 'detached' })
-    expect(await values(page, 'offcuts')).toEqual([])
-    const back = (await values(page, 'reservations')).filter(({ garment }) => garment !== undefined)
-    expect(back).toHaveLength(3)
+    await expect.poll(() => values(page, 'offcuts')).toEqual([])
+    await expect.poll(() => values(page, 'reservations')).toHaveLength(3)
     expect(complaints).toEqual([])
   })
 
@@ -104,8 +105,9 @@ describe('a project from the stash', () => {
     await page.getByText('all pieces have cloth').waitFor()
     const [project] = await values(page, 'projects')
     const [garment] = await values(page, 'garments')
-    const reservations = await values(page, 'reservations')
-    expect(reservations).toMatchObject([{ project: project?.id, garment: garment?.id }])
+    await expect
+      .poll(() => values(page, 'reservations'))
+      .toMatchObject([{ project: project?.id, garment: garment?.id }])
   })
 
   it('names on its page what no longer holds when the cloth is measured anew', async () => {

@@ -26,8 +26,8 @@ describe('the stash', () => {
 
     await page.getByRole('link', { name: 'Stash' }).tap()
     const card = page.getByRole('link', { name: /^T-shirt/ })
-    expect(await card.textContent()).toMatch(/54\s×\s70\scm/)
-    expect(await card.textContent()).toContain('not washed')
+    await expect.poll(() => card.textContent()).toMatch(/54\s×\s70\scm/)
+    await expect.poll(() => card.textContent()).toContain('not washed')
     await card.tap()
     await page.getByText('Washed since I got it').tap()
     await page.getByRole('textbox', { name: 'Name' }).fill('')
@@ -35,7 +35,7 @@ describe('the stash', () => {
     await expect.poll(() => stored(page, 'garments')).toMatchObject([{ value: { name: 'Blue tee' } }])
     await page.reload()
     await heading(page, 'Blue tee').waitFor()
-    expect(await page.getByLabel('Washed since I got it').isChecked()).toBe(true)
+    await expect.poll(() => page.getByLabel('Washed since I got it').isChecked()).toBe(true)
 
     await page.getByRole('button', { name: /^Check it for/ }).tap()
     await verdictSaid(page, /Fits/)
@@ -44,9 +44,11 @@ describe('the stash', () => {
     await page.getByRole('link', { name: /Open the verdict/ }).tap()
     await page.getByRole('button', { name: 'Keep changes' }).tap()
     await heading(page, 'Kept in your stash').waitFor()
-    expect(await stored(page, 'garments')).toMatchObject([
-      { value: { name: 'Blue tee', washed: true, cloth: { stretch: { across: 50, along: 30 } } } },
-    ])
+    await expect
+      .poll(() => stored(page, 'garments'))
+      .toMatchObject([
+        { value: { name: 'Blue tee', washed: true, cloth: { stretch: { across: 50, along: 30 } } } },
+      ])
 
     await page.getByRole('link', { name: 'Check another garment' }).tap()
     await page.getByRole('link', { name: 'Stash' }).tap()
@@ -66,9 +68,11 @@ describe('the stash', () => {
     await page.getByRole('link', { name: 'Verdict', exact: true }).tap()
     await page.getByRole('button', { name: 'Keep changes' }).tap()
     await heading(page, 'Kept in your stash').waitFor()
-    expect(await stored(page, 'garments')).toMatchObject([
-      { value: { name: 'Striped linen', measures: { 'cloth-width': 650, 'cloth-length': 800 } } },
-    ])
+    await expect
+      .poll(() => stored(page, 'garments'))
+      .toMatchObject([
+        { value: { name: 'Striped linen', measures: { 'cloth-width': 650, 'cloth-length': 800 } } },
+      ])
     expect(complaints).toEqual([])
   })
 

@@ -7,11 +7,11 @@ import { expect } from 'vitest'
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 /**
- * Expects no violation of axe's rules (WCAG 2 A and AA, and its own best practices) on the page as it stands.
- * A violation is told with the elements it is in.
+ * Expects no violation of axe's rules (WCAG 2 A and AA, and its own best practices) on the page once it stands: what was
+ * tapped for may still be on its way. A violation is told with the elements it is in.
  */
 export async function expectNoAxeViolations(page: Page): Promise<void> {
-  expect(await axeViolations(page)).toEqual([])
+  await expect.poll(() => axeViolations(page)).toEqual([])
 }
 
 /** The violations in words, one a rule. */

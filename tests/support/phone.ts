@@ -1,6 +1,9 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
 import { inject, onTestFinished } from 'vitest'
 
+/** Only to end a wait for what never comes: a busy machine is slow, not wrong. */
+const PATIENCE_MS = 90_000
+
 let connection: Promise<Browser> | null = null
 
 /** The Chromium that all browser tests share; each test file has a connection of its own to it. */
@@ -37,11 +40,21 @@ export async function phonePage(options: PhoneOptions = {}): Promise<Phone> {
     locale: 'en-GB',
     serviceWorkers,
   })
+  context.setDefaultTimeout(PATIENCE_MS)
   onTestFinished(() => context.close())
   const page = await context.newPage()
+  await slowDown(page)
   const complaints = listen(page)
   await page.goto(inject('appUrl') + at)
   return { page, context, complaints }
+}
+
+/** With `SLOWED=6` the page's processor is so many times slower: no test may hang on the machine being quick. */
+async function slowDown(page: Page): Promise<void> {
+  const rate = Number(process.env.SLOWED ?? 1)
+  if (rate === 1) return
+  const session = await page.context().newCDPSession(page)
+  await session.send('Emulation.setCPUThrottlingRate', { rate })
 }
 
 function listen(page: Page): string[] {
