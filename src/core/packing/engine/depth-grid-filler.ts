@@ -1,5 +1,8 @@
 import type { DepthGrid } from './depth-grid.ts'
-import { EDGE, flatContains } from './flat-rings.ts'
+import { EDGE, type FlatRings, flatContains } from './flat-rings.ts'
+
+/** Stands for the least depth in a cell where there is no depth at all. */
+export const CLEAR = -1
 
 /**
  * Fills the cells of a depth grid, square block by square block, each in quarters: only edges that may be nearest to
@@ -10,33 +13,52 @@ export class GridFiller {
   private readonly edges: Int32Array
   /** How far each of them is from the middle of its block. */
   private readonly distances: Float64Array
+  private readonly perX: number
+  private readonly perY: number
+  private readonly floors: Float32Array
+  /** Edges of the cells that are done: of cell c `near[starts[c]]` and so many more as `counts[c]` says. */
   private near: Int32Array
+  private readonly starts: Uint32Array
+  private readonly counts: Uint32Array
   private used = 0
 
   constructor(
-    private readonly grid: DepthGrid,
-    private readonly floors: Float32Array,
-    private readonly starts: Uint32Array,
-    private readonly counts: Uint16Array,
+    private readonly flat: FlatRings,
+    private readonly side: number,
   ) {
-    const count = grid.flat.edges.length / EDGE
-    const levels = Math.log2(grid.side) + 2
+    const count = flat.edges.length / EDGE
+    const levels = Math.log2(side) + 2
     this.edges = new Int32Array(levels * count)
     for (let i = 0; i < count; i++) this.edges[i] = i * EDGE
     this.distances = new Float64Array(levels * count)
-    this.near = new Int32Array(4 * floors.length)
+    this.perX = side / (flat.maxX - flat.minX)
+    this.perY = side / (flat.maxY - flat.minY)
+    const cells = side * side
+    this.floors = new Float32Array(cells).fill(CLEAR)
+    this.near = new Int32Array(4 * cells)
+    this.starts = new Uint32Array(cells)
+    this.counts = new Uint32Array(cells)
   }
 
-  /** The edges that may be nearest, cell by cell. */
-  fill(): Int32Array {
-    const { side, flat } = this.grid
+  fill(): Pick<DepthGrid, 'floors' | 'near' | 'nearEnds'> {
+    const { side, flat, floors, counts, starts } = this
     this.divide(0, 0, side, 0, flat.edges.length / EDGE, false)
-    return this.near.slice(0, this.used)
+    const near = new Int32Array(this.used)
+    const nearEnds = new Uint32Array(counts.length + 1)
+    let at = 0
+    for (let cell = 0; cell < counts.length; cell++) {
+      const start = starts[cell] as number
+      const count = counts[cell] as number
+      near.set(this.near.subarray(start, start + count), at)
+      at += count
+      nearEnds[cell + 1] = at
+    }
+    return { floors, near, nearEnds }
   }
 
   /** The block's edges are `edges[from]` … `edges[to − 1]`; `inside`: it is known to lie inside. */
   private divide(column: number, row: number, span: number, from: number, to: number, inside: boolean): void {
-    const { flat, perX, perY } = this.grid
+    const { flat, perX, perY } = this
     const x = flat.minX + (column + span / 2) / perX
     const y = flat.minY + (row + span / 2) / perY
     // A hair more than half the block's diagonal, for rounding.
@@ -46,7 +68,7 @@ export class GridFiller {
     if (!crossed && !inside && !flatContains(flat, x, y)) return
     const end = this.keepWithin(distance + 2 * half, from, to)
     if (span === 1) {
-      this.close(row * this.grid.side + column, crossed ? 0 : distance - half, to, end)
+      this.close(row * this.side + column, crossed ? 0 : distance - half, to, end)
       return
     }
     const part = span / 2
@@ -56,7 +78,7 @@ export class GridFiller {
 
   /** Notes the distance of each edge from (x, y) and gives the least. */
   private measure(x: number, y: number, from: number, to: number): number {
-    const { edges } = this.grid.flat
+    const { edges } = this.flat
     let least = Number.POSITIVE_INFINITY
     for (let k = from; k < to; k++) {
       const i = this.edges[k] as number

@@ -48,19 +48,6 @@ function edgesAreAxial(edges: Float64Array): boolean {
   return true
 }
 
-export function flatEdgeCount(flat: FlatRings): number {
-  return flat.edges.length / EDGE
-}
-
-/** Start of edge `i`, which is a corner of the rings. */
-export function flatCornerX(flat: FlatRings, i: number): number {
-  return flat.edges[i * EDGE] as number
-}
-
-export function flatCornerY(flat: FlatRings, i: number): number {
-  return flat.edges[i * EDGE + 1] as number
-}
-
 /** True if the point is inside the rings (crossing number; a point on the boundary may count either way). */
 export function flatContains(flat: FlatRings, x: number, y: number): boolean {
   if (x < flat.minX || x > flat.maxX || y < flat.minY || y > flat.maxY) return false
@@ -96,14 +83,6 @@ export function flatDistance2(flat: FlatRings, x: number, y: number): number {
   return least
 }
 
-/**
- * Penetration depth: how far a point inside the rings is from their boundary, 0 if outside. Read from a no-fit
- * polygon it is the length of the shortest translation that parts two items.
- */
-export function flatDepth(flat: FlatRings, x: number, y: number): number {
-  return flatContains(flat, x, y) ? Math.sqrt(flatDistance2(flat, x, y)) : 0
-}
-
 /** Nearest boundary point, for `flatNearest`: filled in place so that the hot loop allocates nothing. */
 export interface Nearest {
   x: number
@@ -113,8 +92,8 @@ export interface Nearest {
   dy: number
 }
 
-/** The point of the edge that starts at `i` in the flat numbers nearest to (x, y). */
-export function edgeNearest({ edges }: FlatRings, i: number, x: number, y: number, into: Nearest): void {
+/** The point of the edge that starts at `i` in the numbers of flat rings nearest to (x, y). */
+export function edgeNearest(edges: Float64Array, i: number, x: number, y: number, into: Nearest): void {
   const dx = edges[i + 3] as number
   const dy = edges[i + 4] as number
   const along = (x - (edges[i] as number)) * dx + (y - (edges[i + 1] as number)) * dy
@@ -146,7 +125,7 @@ export function flatNearest(flat: FlatRings, x: number, y: number, into: Nearest
       nearest = i
     }
   }
-  edgeNearest(flat, nearest, x, y, into)
+  edgeNearest(edges, nearest, x, y, into)
 }
 
 /** Sets `into` to the point itself if the rings hold it, else to the nearest point of their boundary. */

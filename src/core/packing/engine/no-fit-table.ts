@@ -1,44 +1,15 @@
 import type { Mm } from '../../base/units.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Orientation, Point, Polygon, Rings } from '../../geometry/types.ts'
-import { DEPTH_GRID, MOST_NO_FITS } from '../config.ts'
+import { MOST_NO_FITS } from '../config.ts'
 import { withClearance } from './clearance.ts'
-import { DepthGrid } from './depth-grid.ts'
-import { type FlatRings, flatDepth, flatNearest, flatRings, type Nearest } from './flat-rings.ts'
+import { DepthMemory } from './depth-memory.ts'
+import { flatRings } from './flat-rings.ts'
 import { noFit } from './no-fit.ts'
 import { type Shape, type ShapeTable, turnNormalised } from './shapes.ts'
 
-/** A no-fit polygon: rings for polygon booleans, flat for single questions, and a grid once there are many. */
-export class NoFit {
-  readonly flat: FlatRings
-  private grid: DepthGrid | null = null
-  private asked = 0
-
-  constructor(readonly rings: Rings) {
-    this.flat = flatRings(rings)
-  }
-
-  /** The grid for one question, null while there have been so few that making it does not pay. */
-  forQuestion(): DepthGrid | null {
-    if (!this.grid && ++this.asked > DEPTH_GRID.worthwhile) this.grid = new DepthGrid(this.flat)
-    return this.grid
-  }
-
-  /** Penetration depth at a translation of the moving item relative to the fixed one, 0 if they are clear. */
-  depth(x: number, y: number): number {
-    const grid = this.forQuestion()
-    return grid ? grid.depth(x, y) : flatDepth(this.flat, x, y)
-  }
-
-  /** As `depth`; if it is not 0, `into` is the boundary point nearest to (x, y). */
-  wayOut(x: number, y: number, into: Nearest): number {
-    const grid = this.forQuestion()
-    if (grid) return grid.wayOut(x, y, into)
-    const depth = flatDepth(this.flat, x, y)
-    if (depth > 0) flatNearest(this.flat, x, y, into)
-    return depth
-  }
-}
+/** Rows of handles have room for so many shapes that are not known yet. */
+const MORE_SHAPES = 16
 
 /**
  * The no-fit polygons of all pairs of shapes, computed when first asked for, with the clearance between items in
@@ -47,9 +18,11 @@ export class NoFit {
  */
 export class NoFitTable {
   private readonly bases = new Map<string, Rings>()
-  private readonly rows: (NoFit | undefined)[][] = []
+  private readonly rows: (Rings | undefined)[][] = []
+  private readonly handleRows: (Int32Array | undefined)[] = []
   private readonly grown: Polygon[] = []
   private held = 0
+  private depths = new DepthMemory()
 
   constructor(
     private readonly table: ShapeTable,
@@ -63,27 +36,57 @@ export class NoFitTable {
   }
 
   /** Translations of `moving` relative to `fixed` at which they overlap or come too near. */
-  get(fixed: Shape, moving: Shape): NoFit {
+  get(fixed: Shape, moving: Shape): Rings {
     const known = this.rows[fixed.id]?.[moving.id]
     if (known) return known
-    const made = new NoFit(this.compute(fixed, moving))
-    if (this.held >= MOST_NO_FITS) this.forget()
+    const made = this.compute(fixed, moving)
     this.held++
     this.rows[fixed.id] ??= []
-    ;(this.rows[fixed.id] as (NoFit | undefined)[])[moving.id] = made
+    ;(this.rows[fixed.id] as (Rings | undefined)[])[moving.id] = made
     return made
   }
 
-  /** Lets go of all that is known, which can be computed again: a long search with many turns must not fill the memory. */
-  private forget(): void {
+  /** How deep positions lie in the polygons, by their handles; another one after `makeRoom`. */
+  get memory(): DepthMemory {
+    return this.depths
+  }
+
+  /** What the memory knows the polygon of two shapes by. */
+  handle(fixed: Shape, moving: Shape): number {
+    const known = this.handles(moving)[fixed.id] as number
+    if (known > 0) return known
+    const made = this.depths.keep(flatRings(this.get(fixed, moving)))
+    this.handles(moving)[fixed.id] = made
+    return made
+  }
+
+  /** The handles of what a shape meets, by the fixed shape's id; 0 where `handle` was not asked for yet. */
+  handles(moving: Shape): Int32Array {
+    const known = this.handleRows[moving.id]
+    const shapes = this.table.shapes.length
+    if (known && known.length >= shapes) return known
+    const row = new Int32Array(shapes + MORE_SHAPES)
+    if (known) row.set(known)
+    this.handleRows[moving.id] = row
+    return row
+  }
+
+  /**
+   * Lets go of all that is known if it is much, and can be computed again: a long search with many turns must not fill the
+   * phone. To be called when no handle is in use.
+   */
+  makeRoom(): void {
+    if (this.held < MOST_NO_FITS) return
     this.rows.length = 0
+    this.handleRows.length = 0
     this.bases.clear()
+    this.depths = new DepthMemory()
     this.held = 0
   }
 
   private compute(fixed: Shape, moving: Shape): Rings {
     if (this.table.precedes(moving.outlineId, fixed.outlineId))
-      return this.get(moving, fixed).rings.map(seenThroughOrigin)
+      return this.get(moving, fixed).map(seenThroughOrigin)
     const relative = relativeOrientation(fixed, moving)
     const key = `${fixed.outlineId} ${moving.outlineId} ${relative.turn} ${relative.mirrored}`
     let base = this.bases.get(key)

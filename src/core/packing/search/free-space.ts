@@ -20,7 +20,9 @@ export class FreeSpace {
   private readonly taken: Spot[][] = []
   private readonly known = new Map<Option, Known>()
 
-  constructor(private readonly noFits: NoFitTable) {}
+  constructor(private readonly noFits: NoFitTable) {
+    noFits.makeRoom()
+  }
 
   take(spot: Spot): void {
     const region = spot.option.region
@@ -49,6 +51,6 @@ export class FreeSpace {
   }
 
   private noFitAt(spot: Spot, moving: Shape): Polygon[] {
-    return this.noFits.get(spot.option.shape, moving).rings.map((ring) => polygonMoved(ring, spot.x, spot.y))
+    return this.noFits.get(spot.option.shape, moving).map((ring) => polygonMoved(ring, spot.x, spot.y))
   }
 }

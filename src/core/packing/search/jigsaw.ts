@@ -5,7 +5,7 @@ import { polygonArea } from '../../geometry/polygon.ts'
 import { polygonMoved } from '../../geometry/transform.ts'
 import type { Point, Polygon, Rings } from '../../geometry/types.ts'
 import { JIGSAW } from '../config.ts'
-import { flatDepth, flatProject, type Nearest } from '../engine/flat-rings.ts'
+import { flatProject, type Nearest } from '../engine/flat-rings.ts'
 import { extremeCorner, GENERIC_DIRECTIONS } from './extreme.ts'
 import type { ItemClass } from './item-class.ts'
 import type { Layout, Spot } from './layout.ts'
@@ -147,10 +147,11 @@ class JigsawSearch {
     flatProject(option.domain, x, y, this.nearest)
     const { x: nearX, y: nearY } = this.nearest
     if (Math.hypot(nearX - x, nearY - y) > JIGSAW.tolerance) return null
+    const { noFits } = this.model
     for (const other of this.placed) {
       if (other.option.region !== option.region) continue
-      const { flat } = this.model.noFits.get(other.option.shape, option.shape)
-      if (flatDepth(flat, nearX - other.x, nearY - other.y) > JIGSAW.tolerance) return null
+      const handle = noFits.handle(other.option.shape, option.shape)
+      if (noFits.memory.depth(handle, nearX - other.x, nearY - other.y) > JIGSAW.tolerance) return null
     }
     return { kind, option, x: nearX, y: nearY }
   }

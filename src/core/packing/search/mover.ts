@@ -1,14 +1,6 @@
 import type { Random } from '../../base/random.ts'
 import { SEPARATE } from '../config.ts'
-import {
-  type FlatRings,
-  flatContains,
-  flatCornerX,
-  flatCornerY,
-  flatEdgeCount,
-  flatProject,
-  type Nearest,
-} from '../engine/flat-rings.ts'
+import { type FlatRings, flatContains, flatProject, type Nearest } from '../engine/flat-rings.ts'
 import { type ContactLine, Neighbours } from './neighbours.ts'
 import type { Option } from './option.ts'
 import type { Separation } from './separation.ts'
@@ -33,6 +25,7 @@ export class Mover {
   private readonly neighbours: Neighbours
   private readonly kept: Candidate[]
   private readonly lines: ContactLine[]
+  private readonly corner = { x: 0, y: 0 }
   private readonly nearest: Nearest = { x: 0, y: 0, dx: 0, dy: 0 }
   /** The position that descent works on. */
   private x = 0
@@ -52,6 +45,7 @@ export class Mover {
     const { lay, kept, neighbours, random } = this
     const present = lay.options[i] as Option
     const { options } = lay.copyOf(i).kind
+    lay.model.noFits.makeRoom()
     for (const candidate of kept) {
       candidate.option = null
       candidate.value = Number.POSITIVE_INFINITY
@@ -115,12 +109,14 @@ export class Mover {
   /** Loads the no-fit polygons that the member meets when held as `option`. */
   private gather(i: number, option: Option): void {
     const { lay, neighbours } = this
-    neighbours.clear()
+    const { noFits } = lay.model
+    const handles = noFits.handles(option.shape)
+    neighbours.clear(noFits.memory)
     for (let j = 0; j < lay.size; j++) {
-      const other = lay.options[j] as Option
-      if (j === i || other.region !== option.region) continue
-      const noFit = lay.model.noFits.get(other.shape, option.shape)
-      neighbours.add(noFit, lay.x[j] as number, lay.y[j] as number, lay.weightOf(i, j))
+      if (j === i || lay.regions[j] !== option.region) continue
+      const known = handles[lay.shapeIds[j] as number] as number
+      const handle = known > 0 ? known : noFits.handle((lay.options[j] as Option).shape, option.shape)
+      neighbours.add(handle, lay.x[j] as number, lay.y[j] as number, lay.weightOf(i, j))
     }
   }
 
@@ -132,16 +128,13 @@ export class Mover {
   }
 
   private sampleAll(option: Option, count: number): void {
-    const { random, neighbours } = this
+    const { random, neighbours, corner } = this
     const { domain } = option
     for (let k = 0; k < count; k++) {
       if (neighbours.size > 0 && random() < SEPARATE.cornerShare) {
         const j = Math.floor(random() * neighbours.size)
-        const noFit = neighbours.flat(j)
-        const corner = Math.floor(random() * flatEdgeCount(noFit))
-        const x = flatCornerX(noFit, corner) + neighbours.noFitX(j)
-        const y = flatCornerY(noFit, corner) + neighbours.noFitY(j)
-        if (flatContains(domain, x, y)) this.sample(option, x, y)
+        neighbours.cornerOf(j, random, corner)
+        if (flatContains(domain, corner.x, corner.y)) this.sample(option, corner.x, corner.y)
       } else {
         const x = domain.minX + random() * (domain.maxX - domain.minX)
         const y = domain.minY + random() * (domain.maxY - domain.minY)

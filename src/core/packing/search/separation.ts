@@ -18,6 +18,9 @@ export class Separation {
   readonly options: Option[]
   readonly x: Float64Array
   readonly y: Float64Array
+  /** Region and shape of every member's option, for loops. */
+  readonly regions: Int32Array
+  readonly shapeIds: Int32Array
   private readonly weights: Float64Array
   /** Penetration depth of every pair of members as it lies now. */
   private readonly depths: Float64Array
@@ -35,6 +38,8 @@ export class Separation {
     this.options = spots.map(({ option }) => option)
     this.x = Float64Array.from(spots, (spot) => spot.x)
     this.y = Float64Array.from(spots, (spot) => spot.y)
+    this.regions = Int32Array.from(this.options, ({ region }) => region)
+    this.shapeIds = Int32Array.from(this.options, ({ shape }) => shape.id)
     this.weights = new Float64Array(this.size * this.size).fill(1)
     this.depths = new Float64Array(this.size * this.size)
     this.scale = pairScales(this.members.map((c) => (model.copies[c] as Copy).kind.area))
@@ -76,10 +81,16 @@ export class Separation {
   }
 
   put(i: number, option: Option, x: number, y: number): void {
-    this.options[i] = option
+    this.hold(i, option)
     this.x[i] = x
     this.y[i] = y
     this.measure(i)
+  }
+
+  private hold(i: number, option: Option): void {
+    this.options[i] = option
+    this.regions[i] = option.region
+    this.shapeIds[i] = option.shape.id
   }
 
   /** As `put`, at the point of the option's domain nearest to (x, y). */
@@ -90,16 +101,19 @@ export class Separation {
   }
 
   private measure(i: number): void {
-    const { size, depths, options } = this
-    const own = options[i] as Option
+    const { size, depths, options, regions, shapeIds, x, y } = this
+    const { noFits } = this.model
+    const { region, shape } = options[i] as Option
+    const handles = noFits.handles(shape)
     for (let j = 0; j < size; j++) {
-      const other = options[j] as Option
       let depth = 0
-      if (j !== i && other.region === own.region) {
-        const noFit = this.model.noFits.get(other.shape, own.shape)
-        depth = noFit.depth(
-          (this.x[i] as number) - (this.x[j] as number),
-          (this.y[i] as number) - (this.y[j] as number),
+      if (j !== i && regions[j] === region) {
+        const known = handles[shapeIds[j] as number] as number
+        const handle = known > 0 ? known : noFits.handle((options[j] as Option).shape, shape)
+        depth = noFits.memory.depth(
+          handle,
+          (x[i] as number) - (x[j] as number),
+          (y[i] as number) - (y[j] as number),
         )
         if (depth < NO_OVERLAP) depth = 0
       }
@@ -142,7 +156,7 @@ export class Separation {
 
   restore(saved: SavedSeparation): void {
     saved.options.forEach((option, i) => {
-      this.options[i] = option
+      this.hold(i, option)
     })
     this.x.set(saved.x)
     this.y.set(saved.y)
