@@ -22,6 +22,9 @@ const EDGE_COUNT = 11
 /** Here its edges begin, as flat rings hold them. */
 const EDGES = 12
 
+/** The floor of all grids of one cell. */
+const ONE_CELL = 0
+
 /**
  * Penetration depths of no-fit polygons: how far a point inside one is from its boundary, 0 if outside; the length of the
  * shortest translation that parts two items. Exact, for a few edges a question: a grid over the box of each polygon says
@@ -37,8 +40,8 @@ export class DepthMemory {
   /** At most the depth of any point of the cell; 0 where the boundary crosses it, `CLEAR` outside. */
   floors = new Float32Array(1 << 12)
   private indices = new Int32Array(1 << 12)
-  /** No handle is 0. */
-  private readonly used = { numbers: 1, floors: 0, indices: 0 }
+  /** No handle is 0, and the first floor, 0, is that of all grids of one cell. */
+  private readonly used = { numbers: 1, floors: ONE_CELL + 1, indices: 0 }
   /** Where the edge that gave the last depth begins. */
   private nearestEdge = 0
 
@@ -51,16 +54,17 @@ export class DepthMemory {
     this.numbers.set([minX, minY, maxX, maxY], handle)
     this.numbers[handle + EDGE_COUNT] = count
     this.numbers.set(edges, handle + EDGES)
-    const all = Int32Array.from({ length: count }, (_, k) => k * EDGE)
-    const ends = Uint32Array.of(0, count)
-    this.lay(handle, {
-      side: 1,
-      floors: Float32Array.of(0),
-      near: all,
-      nearEnds: ends,
-      spanning: all,
-      spanningEnds: ends,
-    })
+    this.numbers[handle + PER_X] = 1 / (maxX - minX)
+    this.numbers[handle + PER_Y] = 1 / (maxY - minY)
+    this.numbers[handle + SIDE] = 1
+    this.numbers[handle + FLOORS] = ONE_CELL
+    // The one cell and the one row have all edges: one list is for both.
+    const list = this.roomForList(1, count)
+    for (let k = 0; k < count; k++) this.indices[list + 2 + k] = handle + EDGES + k * EDGE
+    this.indices[list] = list + 2
+    this.indices[list + 1] = list + 2 + count
+    this.numbers[handle + NEAR] = list
+    this.numbers[handle + SPANNING] = list
     return handle
   }
 
@@ -190,13 +194,19 @@ export class DepthMemory {
 
   /** Lists of edges, and before them where each begins and the last ends; gives where those beginnings lie. */
   private list(handle: number, edges: Int32Array, ends: Uint32Array): number {
-    const at = this.used.indices
+    const at = this.roomForList(ends.length - 1, edges.length)
     const first = at + ends.length
-    this.used.indices = first + edges.length
-    this.indices = longEnough(this.indices, this.used.indices)
     const { indices } = this
     for (let k = 0; k < ends.length; k++) indices[at + k] = first + (ends[k] as number)
     for (let k = 0; k < edges.length; k++) indices[first + k] = handle + EDGES + (edges[k] as number)
+    return at
+  }
+
+  /** Where there is room for so many lists, together of so many edges. */
+  private roomForList(lists: number, edges: number): number {
+    const at = this.used.indices
+    this.used.indices += lists + 1 + edges
+    this.indices = longEnough(this.indices, this.used.indices)
     return at
   }
 }

@@ -8,7 +8,7 @@ import { flatRings } from './flat-rings.ts'
 import { noFit } from './no-fit.ts'
 import { type Shape, type ShapeTable, turnNormalised } from './shapes.ts'
 
-/** Rows of handles have room for so many shapes that are not known yet. */
+/** Rows of handles have room for at least so many shapes that are not known yet. */
 const MORE_SHAPES = 16
 
 /**
@@ -65,7 +65,7 @@ export class NoFitTable {
     const known = this.handleRows[moving.id]
     const shapes = this.table.shapes.length
     if (known && known.length >= shapes) return known
-    const row = new Int32Array(shapes + MORE_SHAPES)
+    const row = new Int32Array(2 * shapes + MORE_SHAPES)
     if (known) row.set(known)
     this.handleRows[moving.id] = row
     return row
