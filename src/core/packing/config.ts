@@ -80,9 +80,12 @@ export const STRIP = {
   /** After a failure, after a success at the first try. */
   shrinkCut: 0.5,
   shrinkGrow: 2,
-  /** Rounds without a lower total that end an attempt, and attempts without progress that end a trial. */
+  /**
+   * Rounds without a lower total that end an attempt, and attempts without progress that end a trial. Of 107 trials of three
+   * fruitless attempts each, two would have kept 17 of the 19 successes for 78 % of the time.
+   */
   coarse: { rounds: 40, strikes: 1 },
-  fine: { rounds: 100, strikes: 3 },
+  fine: { rounds: 100, strikes: 2 },
   /** Share of the time for exploring; the rest compresses the best lay, first by the first of these steps. */
   explore: 0.8,
   compressFirst: 0.0005,

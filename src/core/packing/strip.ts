@@ -88,14 +88,16 @@ class StripSearch {
     return createModel(problem, this.engine)
   }
 
-  private accept(model: Model, layout: Layout): void {
+  /** Takes a lay that is shorter than the best; true if it is one. */
+  private accept(model: Model, layout: Layout): boolean {
     // In a strip too short for some copy that copy has no place at all, and nothing overlaps it.
-    if (!layoutServes(model, layout)) return
+    if (!layoutServes(model, layout)) return false
     const length = usedLength(layout)
-    if (length >= this.best.length) return
+    if (length >= this.best.length) return false
     this.best = { length, placements: layoutPlacements(model, layout) }
     this.bestLayout = layout
     this.control.onProgress?.(this.best)
+    return true
   }
 
   private construct(): void {
@@ -110,7 +112,7 @@ class StripSearch {
     const rule = RULES[2]
     if (!rule) return
     const layout = constructLayout(model, { order, regions: [0], rule, firstFit: true })
-    if (layoutServes(model, layout)) this.accept(model, layout)
+    this.accept(model, layout)
   }
 
   /** The lay in a shorter strip: everything beyond a cut at a chance place moves back by the difference. */
@@ -150,10 +152,7 @@ class StripSearch {
     const patience = coarse ? STRIP.coarse : STRIP.fine
     const pool: SavedSeparation[] = []
     for (let k = 0; !deadline.passed(); k++) {
-      if (separate(lay, patience, deadline)) {
-        this.accept(lay.model, lay.layout())
-        return k
-      }
+      if (separate(lay, patience, deadline) && this.accept(lay.model, lay.layout())) return k
       if (coarse) return null
       pool.push(lay.save())
       pool.sort((a, b) => a.overlap - b.overlap)
@@ -170,10 +169,9 @@ class StripSearch {
     let shrink = STRIP.compressFirst
     while (!deadline.passed()) {
       const lay = this.squeezed(this.best.length * (1 - shrink), this.bestLayout, this.best.length)
-      if (separate(lay, STRIP.fine, deadline)) {
-        this.accept(lay.model, lay.layout())
+      if (separate(lay, STRIP.fine, deadline) && this.accept(lay.model, lay.layout()))
         shrink = Math.min(STRIP.shrinkFirst, shrink * STRIP.shrinkGrow)
-      } else if (shrink > STRIP.compressLast) shrink *= STRIP.shrinkCut
+      else if (shrink > STRIP.compressLast) shrink *= STRIP.shrinkCut
       else shrink = STRIP.compressFirst
     }
   }

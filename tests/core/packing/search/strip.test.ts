@@ -53,6 +53,21 @@ describe('strip', () => {
     expect(answer.length).toBeLessThan(600.1)
   })
 
+  it('is not led astray by strips too short for one of the items', () => {
+    const triangle = [
+      [0, 0],
+      [150, 0],
+      [0, 100],
+    ] as const
+    const items = [
+      makeItem('half', triangle, 8, exactWays([0, 180])),
+      makeItem('strap', rectangle(600, 10), 1, exactWays([0])),
+    ]
+    const answer = packStrip({ height: 112, clearance: 0, items }, { seed: 1, ...looks(4000) })
+    expect(answer.length).toBeGreaterThan(599.99)
+    expect(answer.length).toBeLessThan(601)
+  })
+
   it('comes to the exact length when squares fill the strip', () => {
     const squares = [makeItem('s', square(100), 12, exactWays([0]))]
     const answer = packStrip({ height: 300, clearance: 0, items: squares }, { seed: 1, ...looks(50) })
