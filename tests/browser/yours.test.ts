@@ -98,16 +98,16 @@ describe('everything she keeps', () => {
     await page.getByRole('button', { name: 'Go on' }).tap()
     await page.getByRole('button', { name: 'Clear it all' }).tap()
     await page.getByText('Everything is cleared from this device.').waitFor()
-    await expect.poll(() => stored(page, 'garments')).toEqual([])
-    await expect.poll(() => stored(page, 'pictures')).toEqual([])
+    expect(await stored(page, 'garments')).toEqual([])
+    expect(await stored(page, 'pictures')).toEqual([])
 
     await choose(page, bytes)
     await page.getByText('It holds one garment and one photo.').waitFor()
     await page.getByRole('button', { name: 'Replace everything here' }).tap()
     await page.getByRole('button', { name: 'Replace', exact: true }).tap()
     await page.getByText('Everything in the file is back.').waitFor()
-    await expect.poll(() => names(page)).toEqual(['Striped tee'])
-    await expect.poll(() => stored(page, 'pictures')).toHaveLength(1)
+    expect(await names(page)).toEqual(['Striped tee'])
+    expect(await stored(page, 'pictures')).toHaveLength(1)
 
     await choose(page, changedCopy(bytes))
     await page.getByText('Comes: 1').tap()
@@ -116,7 +116,7 @@ describe('everything she keeps', () => {
     await expectNoAxeViolations(page)
     await page.getByRole('button', { name: 'Merge', exact: true }).tap()
     await page.getByText(/^Merged\./).waitFor()
-    await expect.poll(() => names(page)).toEqual(['Renamed tee', 'New tee'])
+    expect(await names(page)).toEqual(['Renamed tee', 'New tee'])
 
     await choose(page, changedCopy(bytes))
     await page.getByText('Everything in the file is here already.').waitFor()
@@ -129,7 +129,7 @@ describe('everything she keeps', () => {
     await choose(page, strToU8('a letter'))
     await page.getByText('The file is not a zip file.').waitFor()
     await page.getByText('Nothing of it was used, and nothing here was changed.').waitFor()
-    await expect.poll(() => names(page)).toEqual(['Striped tee'])
+    expect(await names(page)).toEqual(['Striped tee'])
     await expectNoAxeViolations(page)
   })
 

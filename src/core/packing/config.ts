@@ -81,8 +81,8 @@ export const STRIP = {
   shrinkCut: 0.5,
   shrinkGrow: 2,
   /**
-   * Rounds without a lower total that end an attempt, and attempts without progress that end a trial. Of 107 trials of three
-   * fruitless attempts each, two would have kept 17 of the 19 successes for 78 % of the time.
+   * Rounds without a lower total that end an attempt, and attempts without progress that end a trial. Of 19
+   * lays that 107 trials of three attempts found, two find 17, in 78 % of the time.
    */
   coarse: { rounds: 40, strikes: 1 },
   fine: { rounds: 100, strikes: 2 },

@@ -1,5 +1,5 @@
 import type { DepthGrid } from './depth-grid.ts'
-import { EDGE, type FlatRings, flatContains } from './flat-rings.ts'
+import { EDGE, edgeDistance2, type FlatRings, flatContains } from './flat-rings.ts'
 
 /** Stands for the least depth in a cell where there is no depth at all. */
 export const CLEAR = -1
@@ -82,14 +82,7 @@ export class GridFiller {
     let least = Number.POSITIVE_INFINITY
     for (let k = from; k < to; k++) {
       const i = this.edges[k] as number
-      const px = x - (edges[i] as number)
-      const py = y - (edges[i + 1] as number)
-      const dx = edges[i + 3] as number
-      const dy = edges[i + 4] as number
-      const t = Math.max(0, Math.min(1, (px * dx + py * dy) * (edges[i + 5] as number)))
-      const ex = px - t * dx
-      const ey = py - t * dy
-      const distance = Math.sqrt(ex * ex + ey * ey)
+      const distance = Math.sqrt(edgeDistance2(edges, i, x, y))
       this.distances[k] = distance
       if (distance < least) least = distance
     }

@@ -1,7 +1,7 @@
 import { DEPTH_GRID } from '../config.ts'
 import { type DepthGrid, depthGrid } from './depth-grid.ts'
 import { CLEAR } from './depth-grid-filler.ts'
-import { EDGE, edgeNearest, type FlatRings, type Nearest } from './flat-rings.ts'
+import { EDGE, edgeDistance2, edgeNearest, type FlatRings, type Nearest } from './flat-rings.ts'
 
 /** What `numbers` hold from a polygon's handle on: its box, and its grid's cells to the millimetre and to a side. */
 export const MIN_X = 0
@@ -68,8 +68,12 @@ export class DepthMemory {
     return handle
   }
 
-  /** Notes a question that a finer grid would make quicker; true if the grid was made finer, and all arrays may be new. */
+  /**
+   * Notes a question, which a grid of many cells would make quicker; true if there is one, made now, in which case all arrays
+   * may be new, or before.
+   */
   ask(handle: number): boolean {
+    if (this.numbers[handle + SIDE] !== 1) return true
     const asked = (this.numbers[handle + ASKED] as number) + 1
     this.numbers[handle + ASKED] = asked
     if (asked <= DEPTH_GRID.worthwhile) return false
@@ -113,7 +117,7 @@ export class DepthMemory {
 
   /** How far (x, y) lies inside, 0 if it does not. */
   depth(handle: number, x: number, y: number): number {
-    if (this.numbers[handle + SIDE] === 1) this.ask(handle)
+    this.ask(handle)
     const cell = this.cell(handle, x, y)
     return cell === CLEAR ? 0 : this.depthIn(handle, cell, x, y)
   }
@@ -127,16 +131,7 @@ export class DepthMemory {
     let least = Number.POSITIVE_INFINITY
     for (let k = indices[at] as number; k < end; k++) {
       const i = indices[k] as number
-      const px = x - (numbers[i] as number)
-      const py = y - (numbers[i + 1] as number)
-      const dx = numbers[i + 3] as number
-      const dy = numbers[i + 4] as number
-      let t = (px * dx + py * dy) * (numbers[i + 5] as number)
-      if (t < 0) t = 0
-      else if (t > 1) t = 1
-      const ex = px - t * dx
-      const ey = py - t * dy
-      const d2 = ex * ex + ey * ey
+      const d2 = edgeDistance2(numbers, i, x, y)
       if (d2 < least) {
         least = d2
         this.nearestEdge = i

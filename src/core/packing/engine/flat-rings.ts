@@ -63,21 +63,26 @@ export function flatContains(flat: FlatRings, x: number, y: number): boolean {
   return inside
 }
 
+/** Squared distance from a point to the edge that starts at `i` in the numbers of flat rings. */
+export function edgeDistance2(edges: Float64Array, i: number, x: number, y: number): number {
+  const px = x - (edges[i] as number)
+  const py = y - (edges[i + 1] as number)
+  const dx = edges[i + 3] as number
+  const dy = edges[i + 4] as number
+  let t = (px * dx + py * dy) * (edges[i + 5] as number)
+  if (t < 0) t = 0
+  else if (t > 1) t = 1
+  const ex = px - t * dx
+  const ey = py - t * dy
+  return ex * ex + ey * ey
+}
+
 /** Squared distance from a point to the boundary of the rings. */
 export function flatDistance2(flat: FlatRings, x: number, y: number): number {
   const edges = flat.edges
   let least = Number.POSITIVE_INFINITY
   for (let i = 0; i < edges.length; i += EDGE) {
-    const px = x - (edges[i] as number)
-    const py = y - (edges[i + 1] as number)
-    const dx = edges[i + 3] as number
-    const dy = edges[i + 4] as number
-    let t = (px * dx + py * dy) * (edges[i + 5] as number)
-    if (t < 0) t = 0
-    else if (t > 1) t = 1
-    const ex = px - t * dx
-    const ey = py - t * dy
-    const d2 = ex * ex + ey * ey
+    const d2 = edgeDistance2(edges, i, x, y)
     if (d2 < least) least = d2
   }
   return least
@@ -110,16 +115,7 @@ export function flatNearest(flat: FlatRings, x: number, y: number, into: Nearest
   let least = Number.POSITIVE_INFINITY
   let nearest = 0
   for (let i = 0; i < edges.length; i += EDGE) {
-    const px = x - (edges[i] as number)
-    const py = y - (edges[i + 1] as number)
-    const dx = edges[i + 3] as number
-    const dy = edges[i + 4] as number
-    let t = (px * dx + py * dy) * (edges[i + 5] as number)
-    if (t < 0) t = 0
-    else if (t > 1) t = 1
-    const ex = px - t * dx
-    const ey = py - t * dy
-    const d2 = ex * ex + ey * ey
+    const d2 = edgeDistance2(edges, i, x, y)
     if (d2 < least) {
       least = d2
       nearest = i

@@ -114,8 +114,7 @@ export class Mover {
     neighbours.clear(noFits.memory)
     for (let j = 0; j < lay.size; j++) {
       if (j === i || lay.regions[j] !== option.region) continue
-      const known = handles[lay.shapeIds[j] as number] as number
-      const handle = known > 0 ? known : noFits.handle((lay.options[j] as Option).shape, option.shape)
+      const handle = lay.handleTo(j, option.shape, handles)
       neighbours.add(handle, lay.x[j] as number, lay.y[j] as number, lay.weightOf(i, j))
     }
   }

@@ -1,6 +1,7 @@
 import { type Random, shuffle } from '../../base/random.ts'
 import { NO_OVERLAP, SEPARATE } from '../config.ts'
 import { flatProject } from '../engine/flat-rings.ts'
+import type { Shape } from '../engine/shapes.ts'
 import type { Layout, Spot } from './layout.ts'
 import type { Copy, Model } from './model.ts'
 import { Mover } from './mover.ts'
@@ -20,7 +21,7 @@ export class Separation {
   readonly y: Float64Array
   /** Region and shape of every member's option, for loops. */
   readonly regions: Int32Array
-  readonly shapeIds: Int32Array
+  private readonly shapeIds: Int32Array
   private readonly weights: Float64Array
   /** Penetration depth of every pair of members as it lies now. */
   private readonly depths: Float64Array
@@ -100,18 +101,22 @@ export class Separation {
     this.put(i, option, nearest.x, nearest.y)
   }
 
+  /** Handle of the no-fit polygon that a shape meets in member j; `handles` are that shape's. */
+  handleTo(j: number, shape: Shape, handles: Int32Array): number {
+    const known = handles[this.shapeIds[j] as number] as number
+    return known > 0 ? known : this.model.noFits.handle((this.options[j] as Option).shape, shape)
+  }
+
   private measure(i: number): void {
-    const { size, depths, options, regions, shapeIds, x, y } = this
+    const { size, depths, options, regions, x, y } = this
     const { noFits } = this.model
     const { region, shape } = options[i] as Option
     const handles = noFits.handles(shape)
     for (let j = 0; j < size; j++) {
       let depth = 0
       if (j !== i && regions[j] === region) {
-        const known = handles[shapeIds[j] as number] as number
-        const handle = known > 0 ? known : noFits.handle((options[j] as Option).shape, shape)
         depth = noFits.memory.depth(
-          handle,
+          this.handleTo(j, shape, handles),
           (x[i] as number) - (x[j] as number),
           (y[i] as number) - (y[j] as number),
         )

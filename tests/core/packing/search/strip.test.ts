@@ -9,6 +9,12 @@ function looks(count: number) {
   return { clock, deadline: { passed: () => looked++ >= count, left: () => Math.max(0, count - looked) } }
 }
 
+const TRIANGLE = [
+  [0, 0],
+  [150, 0],
+  [0, 100],
+] as const
+
 describe('strip', () => {
   const items = [
     makeItem(
@@ -42,25 +48,15 @@ describe('strip', () => {
   })
 
   it('comes to the least length of right triangles that pair up to rectangles', () => {
-    const triangle = [
-      [0, 0],
-      [150, 0],
-      [0, 100],
-    ] as const
-    const halves = [makeItem('half', triangle, 8, exactWays([0, 180]))]
+    const halves = [makeItem('half', TRIANGLE, 8, exactWays([0, 180]))]
     const answer = packStrip({ height: 100, clearance: 0, items: halves }, { seed: 1, ...looks(4000) })
     expect(answer.length).toBeGreaterThan(599.9)
     expect(answer.length).toBeLessThan(600.1)
   })
 
   it('is not led astray by strips too short for one of the items', () => {
-    const triangle = [
-      [0, 0],
-      [150, 0],
-      [0, 100],
-    ] as const
     const items = [
-      makeItem('half', triangle, 8, exactWays([0, 180])),
+      makeItem('half', TRIANGLE, 8, exactWays([0, 180])),
       makeItem('strap', rectangle(600, 10), 1, exactWays([0])),
     ]
     const answer = packStrip({ height: 112, clearance: 0, items }, { seed: 1, ...looks(4000) })
