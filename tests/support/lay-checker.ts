@@ -207,16 +207,17 @@ export function servesAt(piece: Json, panel: Json, turn: number): boolean {
   const list = (piece.turns as number[] | undefined) ?? GRAIN[(piece.grain as string | undefined) ?? 'along']
   if (list && !list.some((allowed) => between(turn, allowed) <= tilt)) return false
   if (panel.surface === 'one-way' && piece.surface !== 'any' && between(turn, 0) > tilt) return false
-  return stretches(piece, panel, turn)
+  return stretches(piece, panel, turn, tilt)
 }
 
-function stretches(piece: Json, panel: Json, turn: number): boolean {
+/** A turn within the tilt of a quarter counts as that quarter. */
+function stretches(piece: Json, panel: Json, turn: number, tilt: number): boolean {
   const need = { across: 0, along: 0, ...(piece.needs as Partial<Record<'across' | 'along', number>>) }
   const has = panel.stretch as { across: number; along: number } | undefined
   if (!has) return need.across <= 0 && need.along <= 0
-  if (between(turn, 0) < ROUNDING || between(turn, 180) < ROUNDING)
+  if (between(turn, 0) <= tilt || between(turn, 180) <= tilt)
     return has.across >= need.across && has.along >= need.along
-  if (between(turn, 90) < ROUNDING || between(turn, 270) < ROUNDING)
+  if (between(turn, 90) <= tilt || between(turn, 270) <= tilt)
     return has.along >= need.across && has.across >= need.along
   return Math.min(has.across, has.along) >= Math.max(need.across, need.along)
 }

@@ -1,7 +1,7 @@
 import type { Result } from '../base/result.ts'
 import { failed, ok } from '../base/result.ts'
 import type { Stretch } from '../base/terms.ts'
-import type { Deg, Mm, Percent } from '../base/units.ts'
+import type { Mm, Percent } from '../base/units.ts'
 
 /**
  * Stretch of cloth from two marks `relaxed` apart that reach `stretched` when pulled:
@@ -50,21 +50,24 @@ export function stretchBand(percent: Percent): StretchBand {
   return percent <= 75 ? 'stretchy' : 'super'
 }
 
-/** True if cloth with stretch `has` gives a piece held at `turn` all it `needs` along the piece's own axes. */
-export function stretchServes(has: Stretch | null, needs: Stretch, turn: Deg): boolean {
-  const felt = has === null ? NONE : stretchAt(has, turn)
+/** How a piece is held on the cloth: its own length with the grain, square to it, or neither. */
+export type Hold = 'lengthwise' | 'crosswise' | 'askew'
+
+/** True if cloth with stretch `has` gives a piece so held all it `needs` along the piece's own axes. */
+export function stretchServes(has: Stretch | null, needs: Stretch, hold: Hold): boolean {
+  const felt = has === null ? NONE : stretchFelt(has, hold)
   return felt.across >= needs.across && felt.along >= needs.along
 }
 
 const NONE: Stretch = { across: 0, along: 0 }
 
 /**
- * What a piece held at `turn` feels along its own axes: a quarter turn swaps the two figures; between the
- * quarters the smaller of the two is all that can be relied on, both ways.
+ * What a piece feels along its own axes: crosswise the two figures change places; askew the smaller of the two is all
+ * that can be relied on, both ways.
  */
-function stretchAt({ across, along }: Stretch, turn: Deg): Stretch {
-  if (turn % 180 === 0) return { across, along }
-  if (turn % 90 === 0) return { across: along, along: across }
+function stretchFelt({ across, along }: Stretch, hold: Hold): Stretch {
+  if (hold === 'lengthwise') return { across, along }
+  if (hold === 'crosswise') return { across: along, along: across }
   const least = Math.min(across, along)
   return { across: least, along: least }
 }

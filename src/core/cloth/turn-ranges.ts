@@ -28,17 +28,15 @@ export function inCircle(turn: Deg): Deg {
   return rest < 0 ? rest + 360 : rest + 0
 }
 
-/** The part of a range that is within `tilt` of 0, or null: heads up on pile. Both tilts are below 90, or the range is the whole circle. */
-export function rangeHeadUp(range: TurnRange, tilt: Deg): TurnRange | null {
-  if (range.tilt >= 180) return { turn: 0, tilt }
-  const centre = range.turn > 180 ? range.turn - 360 : range.turn
-  const low = Math.max(centre - range.tilt, -tilt)
-  const high = Math.min(centre + range.tilt, tilt)
-  return low > high ? null : { turn: inCircle((low + high) / 2), tilt: (high - low) / 2 }
-}
+/** Degrees by which two ranges may miss each other and still meet: sums of written degrees round. */
+const ROUNDING: Deg = 1e-9
 
-/** True if `turn` lies in the range. */
-export function rangeHolds(range: TurnRange, turn: Deg): boolean {
-  const off = inCircle(turn - range.turn)
-  return Math.min(off, 360 - off) <= range.tilt
+/** What two ranges share, or null; at most one of them is wider than a quarter each way, and then it is the whole circle. */
+export function sharedRange(range: TurnRange, other: TurnRange): TurnRange | null {
+  if (range.tilt >= 180) return other
+  const off = inCircle(other.turn - range.turn + 180) - 180
+  const low = Math.max(-range.tilt, off - other.tilt)
+  const high = Math.min(range.tilt, off + other.tilt)
+  if (low > high + ROUNDING) return null
+  return { turn: inCircle(range.turn + (low + high) / 2), tilt: Math.max(0, (high - low) / 2) }
 }

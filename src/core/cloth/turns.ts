@@ -1,8 +1,8 @@
 import type { ClothRole, Faces, Grain, Stretch, Surface } from '../base/terms.ts'
 import type { Deg } from '../base/units.ts'
 import type { Way } from '../geometry/types.ts'
-import { stretchServes } from './stretch.ts'
-import { rangeHeadUp, rangeHolds, type TurnRange, turnsAskedFor } from './turn-ranges.ts'
+import { type Hold, stretchServes } from './stretch.ts'
+import { sharedRange, type TurnRange, turnsAskedFor } from './turn-ranges.ts'
 
 /** What a piece asks of the cloth; `LayPiece` is one. */
 export interface ClothRule {
@@ -36,10 +36,10 @@ export function turnsOn(piece: ClothRule, panel: PanelCloth): readonly TurnRange
   const asked = turnsAskedFor(piece.grain, piece.turns, piece.tilt)
   const oneWay = panel.surface === 'one-way' && piece.surface !== 'any'
   const upright = oneWay
-    ? asked.map((range) => rangeHeadUp(range, piece.tilt)).filter((range) => range !== null)
+    ? asked.flatMap((range) => sharedRange(range, { turn: 0, tilt: piece.tilt }) ?? [])
     : asked
   if (upright.length === 0) return 'surface'
-  const stretchy = upright.flatMap((range) => turnsThatStretch(range, piece.needs, panel.stretch))
+  const stretchy = upright.flatMap((range) => turnsThatStretch(range, piece, panel.stretch))
   return stretchy.length === 0 ? 'stretch' : stretchy
 }
 
@@ -54,20 +54,24 @@ export function waysOn(piece: ClothRule, panel: PanelCloth, side: CopySide): rea
   return sides.flatMap((mirrored) => ranges.map((range) => ({ ...range, mirrored })))
 }
 
-const QUARTERS: readonly Deg[] = [0, 90, 180, 270]
+const QUARTERS: readonly (readonly [Deg, Hold])[] = [
+  [0, 'lengthwise'],
+  [90, 'crosswise'],
+  [180, 'lengthwise'],
+  [270, 'crosswise'],
+]
 
 /**
  * The turns of a range in which the cloth stretches enough. Off the quarters the smaller figure counts both ways;
- * if that is enough the quarters are too and the range stays whole, else only the quarters in it can serve.
+ * if that is enough the quarters are too and the range stays whole, else only what is within `tilt` of a quarter can serve.
  */
-function turnsThatStretch(range: TurnRange, needs: Stretch, has: Stretch | null): readonly TurnRange[] {
-  if (stretchServes(has, needs, OFF_THE_QUARTERS)) return [range]
-  return QUARTERS.filter((turn) => rangeHolds(range, turn) && stretchServes(has, needs, turn)).map(
-    (turn) => ({
-      turn,
-      tilt: 0,
-    }),
+function turnsThatStretch(
+  range: TurnRange,
+  { needs, tilt }: Pick<ClothRule, 'needs' | 'tilt'>,
+  has: Stretch | null,
+): readonly TurnRange[] {
+  if (stretchServes(has, needs, 'askew')) return [range]
+  return QUARTERS.filter(([, hold]) => stretchServes(has, needs, hold)).flatMap(
+    ([turn]) => sharedRange(range, { turn, tilt }) ?? [],
   )
 }
-
-const OFF_THE_QUARTERS: Deg = 45

@@ -54,7 +54,10 @@ export interface LayPiece {
   readonly turns: readonly Deg[] | null
   /** Degrees by which each turn may be off, 0 to 10. */
   readonly tilt: Deg
-  /** Least stretch along the piece's own x (across) and y (along). */
+  /**
+   * Least stretch along the piece's own x (across) and y (along). A turn within `tilt` of a quarter counts as that
+   * quarter; at any other the smaller figure of the cloth counts both ways.
+   */
   readonly needs: Stretch
   /** `any`: pile and one-way prints do not matter to this piece. */
   readonly surface: 'as-panel' | 'any'
