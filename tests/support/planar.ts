@@ -20,8 +20,13 @@ export function distanceToLine([x, y]: Point, [from, to]: readonly [Point, Point
   return DistanceOp.distance(factory.createPoint(new Coordinate(x, y)), line)
 }
 
+/** What both cover. */
+export function overlap(a: Geometry, b: Geometry): Geometry {
+  return OverlayOp.intersection(a, b)
+}
+
 export function overlapArea(a: Geometry, b: Geometry): number {
-  return OverlayOp.intersection(a, b).getArea()
+  return overlap(a, b).getArea()
 }
 
 /** Area of `a` outside `b`. */

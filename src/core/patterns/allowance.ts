@@ -2,9 +2,10 @@ import { ringsUnion } from '../geometry/clipper.ts'
 import { polygonArea } from '../geometry/polygon.ts'
 import { polygonIsSimple } from '../geometry/simple.ts'
 import type { Point, Polygon } from '../geometry/types.ts'
-import { cornerPoints, type Side } from './corner.ts'
+import type { Side } from './corner.ts'
 import { sampledCurve } from './curves.ts'
 import type { OutlinePoint } from './pattern.ts'
+import { cutCorners } from './turned-up.ts'
 
 /** A nanometre, in mm. */
 const IDLE = 1e-6
@@ -16,16 +17,16 @@ const IDLE = 1e-6
  */
 export function withAllowances(ring: readonly OutlinePoint[]): Polygon {
   const sides = ring.flatMap((point, k) => sidesOf(point, ring[(k + 1) % ring.length] as OutlinePoint))
-  const corners = sides.flatMap((side, k) => cornerPoints(sides.at(k - 1) as Side, side))
-  const outline = withoutIdlePoints(corners)
+  const outline = withoutIdlePoints(cutCorners(sides).flat())
   return polygonIsSimple(outline) ? outline : outerRing(outline)
 }
 
 /** One edge as straight sides. A curve reaches out by its bulge too, so that no part of it is cut short. */
-function sidesOf({ at, curve, allowance }: OutlinePoint, next: OutlinePoint): readonly Side[] {
-  if (!curve) return [{ from: at, to: next.at, reach: allowance }]
+function sidesOf({ at, curve, allowance, use }: OutlinePoint, next: OutlinePoint): readonly Side[] {
+  const folds = use !== undefined
+  if (!curve) return [{ from: at, to: next.at, reach: allowance, folds }]
   const { points, bulge } = sampledCurve([at, ...curve, next.at], allowance)
-  return points.map((from, k) => ({ from, to: points[k + 1] ?? next.at, reach: allowance + bulge }))
+  return points.map((from, k) => ({ from, to: points[k + 1] ?? next.at, reach: allowance + bulge, folds }))
 }
 
 /** Loops left at inward corners wind positively, so the union of the crossing ring is the union of all allowances. */

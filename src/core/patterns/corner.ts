@@ -6,6 +6,8 @@ export interface Side {
   readonly from: Point
   readonly to: Point
   readonly reach: Mm
+  /** What lies outside it is folded back over it. */
+  readonly folds: boolean
 }
 
 /** A corner's mitre is squared off where it would stand farther out than this many times the wider allowance. */

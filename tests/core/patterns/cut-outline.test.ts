@@ -232,6 +232,25 @@ describe('cutOutline of straight edges', () => {
     )
   })
 
+  it('is simple and covers the piece, whatever is folded', () => {
+    const edge = fc.record({
+      allowance: fc.integer({ min: 0, max: 60 }),
+      use: fc.constantFrom(undefined, undefined, 'hem' as const, 'casing' as const),
+    })
+    fc.assert(
+      fc.property(star, fc.array(edge, { minLength: 14, maxLength: 14 }), (polygon, edges) => {
+        const ring = polygon.map((at, k): OutlinePoint => {
+          const { allowance, use } = edges[k] as (typeof edges)[number]
+          return { at, allowance, ...(use && { use }) }
+        })
+        const cut = cutOutline(outline(ring))
+        expect(polygonIsSimple(cut)).toBe(true)
+        expect(outside(polygon, cut)).toBeLessThan(0.1)
+      }),
+      { numRuns: 300 },
+    )
+  })
+
   it('does not depend on the way the seam line winds', () => {
     fc.assert(
       fc.property(star, fc.integer({ min: 0, max: 30 }), (polygon, allowance) => {
