@@ -93,6 +93,8 @@ export interface OutlinePoint {
   readonly allowance: Mm
   /** What the allowance of that edge is for; absent: a seam. A hem may be made shallower, a casing may not. */
   readonly use?: 'hem' | 'casing'
+  /** Only true: what is sewn there asks for this allowance, as a zip does; it is never narrowed to save cloth. */
+  readonly fixed?: true
 }
 
 /** A rectangle by formula: a band, ruffle, tier or strap. Cut width = edge × ratio + both end allowances; height likewise. */

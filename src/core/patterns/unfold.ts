@@ -33,10 +33,9 @@ function reversed(ring: readonly OutlinePoint[]): readonly OutlinePoint[] {
     const at = ring.length - 1 - k
     const edge = ring[(at + ring.length - 1) % ring.length] as OutlinePoint
     return {
+      ...edge,
       at: (ring[at] as OutlinePoint).at,
       ...(edge.curve && { curve: [edge.curve[1], edge.curve[0]] as const }),
-      allowance: edge.allowance,
-      ...(edge.use && { use: edge.use }),
     }
   })
 }

@@ -12,6 +12,7 @@ const outlinePoint = z.strictObject({
   curve: z.exactOptional(z.tuple([point, point])),
   allowance: length,
   use: z.exactOptional(z.enum(['hem', 'casing'])),
+  fixed: z.exactOptional(z.literal(true)),
 })
 
 const pieceShape = z.discriminatedUnion('form', [

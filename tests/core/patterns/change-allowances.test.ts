@@ -28,9 +28,9 @@ const STRIP: StripShape = {
 describe('allowances by what they are for', () => {
   it('are read edge by edge; a fold has none', () => {
     expect(allowancesOf(SKIRT)).toEqual([
-      { width: 30, use: 'hem' },
-      { width: 15, use: 'seam' },
-      { width: 34, use: 'casing' },
+      { width: 30, use: 'hem', fixed: false },
+      { width: 15, use: 'seam', fixed: false },
+      { width: 34, use: 'casing', fixed: false },
     ])
     expect(allowancesOf(STRIP).map(({ width }) => width)).toEqual([12, 6])
   })
@@ -40,6 +40,17 @@ describe('allowances by what they are for', () => {
     expect(polygonBox(cutOutline(seams))).toEqual({ minX: -110, maxX: 110, minY: -30, maxY: 234 })
     const hem = withAllowancesAtMost(SKIRT, 'hem', 12)
     expect(polygonBox(cutOutline(hem))).toEqual({ minX: -115, maxX: 115, minY: -12, maxY: 234 })
+  })
+
+  it('stay where something is sewn in that needs them, as a zip does', () => {
+    const zipped: OutlineShape = {
+      ...SKIRT,
+      points: SKIRT.points.map((point, k) => (k === 1 ? { ...point, fixed: true as const } : point)),
+    }
+    expect(allowancesOf(zipped).map(({ fixed }) => fixed)).toEqual([false, true, false])
+    const narrowed = withAllowancesAtMost(zipped, 'seam', 10)
+    expect(polygonBox(cutOutline(narrowed))).toEqual({ minX: -115, maxX: 115, minY: -30, maxY: 234 })
+    expect(withAllowancesAtMost(SKIRT, 'seam', 10)).not.toEqual(narrowed)
   })
 
   it('are never widened', () => {

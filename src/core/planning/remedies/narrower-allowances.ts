@@ -4,7 +4,7 @@ import type { CheckQuestion } from '../check.ts'
 import { askedPieces, withPieces, withShapes } from './change.ts'
 import type { Remedy, RemedyMaker } from './remedy.ts'
 
-/** Sews every seam as narrowly as the pattern's maker would. All of them, so that edges sewn together still match. */
+/** Sews every seam as narrowly as the pattern's maker would, but never a zip's. All of them, so that edges sewn together still match. */
 export const narrowerSeams: RemedyMaker = {
   kinds: ['narrower-seams'],
   propose: (question) => narrowed(question, 'seam', question.pattern.leastAllowance),
@@ -19,7 +19,8 @@ export const narrowerHem: RemedyMaker = {
 function narrowed(question: CheckQuestion, use: 'seam' | 'hem', to: Mm | undefined): readonly Remedy[] {
   if (to === undefined) return []
   const wider = askedPieces(question).flatMap(({ piece, shape }) => {
-    const widest = Math.max(0, ...allowancesOf(shape).flatMap((one) => (one.use === use ? [one.width] : [])))
+    const free = allowancesOf(shape).filter((one) => one.use === use && !one.fixed)
+    const widest = Math.max(0, ...free.map(({ width }) => width))
     return widest > to ? [{ id: piece.id, widest }] : []
   })
   if (wider.length === 0) return []

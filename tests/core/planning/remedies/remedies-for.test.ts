@@ -145,6 +145,33 @@ function expectSaved(step: RemedyStep, saved: number): void {
   } else expect(saved).toBe(0)
 }
 
+describe('narrower seams', () => {
+  const zipped = (fixed: boolean): Pattern['pieces'][number] =>
+    boxPiece('gore', 0, 0, {
+      shapes: {
+        M: {
+          form: 'outline',
+          onFold: false,
+          points: [
+            { at: [0, 0], allowance: 5 },
+            { at: [80, 0], allowance: 15, ...(fixed && { fixed }) },
+            { at: [80, 200], allowance: 5 },
+            { at: [0, 200], allowance: 5 },
+          ],
+        },
+      },
+    })
+  const kinds = (fixed: boolean) => {
+    const question = asking(patternOf([zipped(fixed)], { leastAllowance: 5 }), remnant(SHEET))
+    return remediesFor(question, undecided(question)).flatMap(({ steps }) => steps.map(({ kind }) => kind))
+  }
+
+  it('leave the seam of a zip alone', () => {
+    expect(kinds(false)).toContain('narrower-seams')
+    expect(kinds(true)).not.toContain('narrower-seams')
+  })
+})
+
 describe('cost figures', () => {
   it('of flaws: the area, the largest first', () => {
     const question = questions()[0] as CheckQuestion
