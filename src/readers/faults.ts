@@ -8,17 +8,31 @@ const MOST_FAULTS = 50
 /**
  * What the schema makes of foreign data, or one fault for each wrong field: its path and what would be right. Checks of
  * our own in a schema (`z.refine` with an `error`) give their message as it stands, written without the field's name.
+ * `above`: where in its file the data stands.
  */
 export function readBySchema<Schema extends z.ZodMiniType>(
   schema: Schema,
   json: unknown,
+  above: Path = [],
 ): Result<z.infer<Schema>> {
-  const parsed = z.safeParse(schema, json, { reportInput: true })
+  const parsed = parse(schema, json)
+  if (parsed === null)
+    return failed([{ field: fieldPath(above), message: 'has more faults than can be told' }])
   if (parsed.success) return ok(parsed.data)
-  const faults = parsed.error.issues.flatMap((issue) => faultsOf(issue, []))
+  const faults = parsed.error.issues.flatMap((issue) => faultsOf(issue, above))
   if (faults.length <= MOST_FAULTS) return failed(faults)
   const rest = { field: 'document', message: `has ${faults.length - MOST_FAULTS} faults more` }
   return failed([...faults.slice(0, MOST_FAULTS), rest])
+}
+
+/** null: so much is wrong in one list that the parser itself gives up, with a RangeError. */
+function parse<Schema extends z.ZodMiniType>(schema: Schema, json: unknown) {
+  try {
+    return z.safeParse(schema, json, { reportInput: true })
+  } catch (error) {
+    if (error instanceof RangeError) return null
+    throw error
+  }
 }
 
 type Issue = z.core.$ZodIssue

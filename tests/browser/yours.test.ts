@@ -133,6 +133,18 @@ describe('everything she keeps', () => {
     await expectNoAxeViolations(page)
   })
 
+  it('is read in a worker of its own, so that no bomb holds up the page', async () => {
+    const { page, complaints } = await phonePage({ at: '#/settings/yours' })
+    await page.getByRole('heading', { name: 'Yours' }).waitFor()
+    const started: string[] = []
+    page.on('worker', (worker) => started.push(worker.url()))
+    const json = new Uint8Array(20_000_000).fill(0x5b)
+    await choose(page, zipSync({ 'backup.json': [json, { level: 9 }] }))
+    await page.getByText(/that would grow larger than any backup’s/).waitFor()
+    expect(started).toEqual([expect.stringContaining('backup.worker')])
+    expect(complaints).toEqual([])
+  })
+
   it('goes into a table for a spreadsheet', async () => {
     const { page } = await phonePage({ at: '#/settings/yours' })
     await keepGarment(page, 'g1', 'Tee; "striped"')

@@ -17,28 +17,31 @@ const anything = z.unknown()
 
 const MOST_RECORDS = 200_000
 
-function shelf<Value extends z.ZodMiniType>(value: Value) {
-  return z
-    .array(z.strictObject({ id, value, keptAt: time, changedAt: time }))
-    .check(z.maxLength(MOST_RECORDS))
+function recordOf<Value extends z.ZodMiniType>(value: Value) {
+  return z.strictObject({ id, value, keptAt: time, changedAt: time })
 }
 
-/** What backup.json looks like. backup.schema.json is written from it. */
-export const backupSchema = z.strictObject({
+/** What one record of each store looks like. */
+export const recordSchemas = {
+  garments: recordOf(garmentSchema),
+  patterns: recordOf(patternSchema),
+  projects: recordOf(projectSchema),
+  reservations: recordOf(reservationSchema),
+  cuts: recordOf(cutSchema),
+  offcuts: recordOf(offcutSchema),
+  notions: recordOf(notionSchema),
+  photos: recordOf(photoSchema),
+}
+
+function shelf<Value extends z.ZodMiniType>(value: Value) {
+  return z.array(value).check(z.maxLength(MOST_RECORDS))
+}
+
+const frame = {
   format: z.literal(FORMAT),
   version: z.literal(FORMAT_VERSION),
   device: id,
   madeAt: time,
-  records: z.strictObject({
-    garments: shelf(garmentSchema),
-    patterns: shelf(patternSchema),
-    projects: shelf(projectSchema),
-    reservations: shelf(reservationSchema),
-    cuts: shelf(cutSchema),
-    offcuts: shelf(offcutSchema),
-    notions: shelf(notionSchema),
-    photos: shelf(photoSchema),
-  }),
   removed: z.array(z.strictObject({ store, id, removedAt: time })).check(z.maxLength(MOST_RECORDS)),
   unread: z.array(z.strictObject({ store, id, record: anything })).check(z.maxLength(MOST_RECORDS)),
   common: z
@@ -46,4 +49,34 @@ export const backupSchema = z.strictObject({
     .check(z.maxLength(100)),
   settings: z.optional(anything),
   drafts: z.record(z.string(), anything),
+}
+
+/** Everything but the records themselves, which are read one by one: a file that is all wrong is not told fault by fault. */
+export const frameSchema = z.strictObject({
+  ...frame,
+  records: z.strictObject({
+    garments: shelf(anything),
+    patterns: shelf(anything),
+    projects: shelf(anything),
+    reservations: shelf(anything),
+    cuts: shelf(anything),
+    offcuts: shelf(anything),
+    notions: shelf(anything),
+    photos: shelf(anything),
+  }),
+})
+
+/** What backup.json looks like. backup.schema.json is written from it. */
+export const backupSchema = z.strictObject({
+  ...frame,
+  records: z.strictObject({
+    garments: shelf(recordSchemas.garments),
+    patterns: shelf(recordSchemas.patterns),
+    projects: shelf(recordSchemas.projects),
+    reservations: shelf(recordSchemas.reservations),
+    cuts: shelf(recordSchemas.cuts),
+    offcuts: shelf(recordSchemas.offcuts),
+    notions: shelf(recordSchemas.notions),
+    photos: shelf(recordSchemas.photos),
+  }),
 })

@@ -1,6 +1,8 @@
-import { inflateSync } from 'fflate'
+import { Inflate } from 'fflate'
 import { failed, ok, type Result } from '../../core/base/result.ts'
+import { shortText } from '../../core/base/short-text.ts'
 import { crc32 } from './crc32.ts'
+import { BACKUP_LIMITS } from './limits.ts'
 
 /** One file in a zip, as the list at the zip's end has it; nothing of it has been inflated yet. */
 export interface ZipEntry {
@@ -27,6 +29,7 @@ export function listZip(bytes: Uint8Array): Result<readonly ZipEntry[]> {
   const end = endOf(view)
   if (end === null) return refuse('is cut off: its end is missing')
   const count = view.getUint16(end + 10, true)
+  if (count > BACKUP_LIMITS.photos + 1) return refuse('holds more files than any backup')
   let at = view.getUint32(end + 16, true)
   const entries: ZipEntry[] = []
   for (let k = 0; k < count; k++) {
@@ -61,8 +64,9 @@ function listed(view: DataView, bytes: Uint8Array, at: number): ZipEntry | strin
   const nameAt = at + LISTED.length
   const name = new TextDecoder().decode(bytes.subarray(nameAt, nameAt + view.getUint16(at + 28, true)))
   const method = view.getUint16(at + 10, true)
-  if (view.getUint16(at + 8, true) & ENCRYPTED) return `holds “${name}”, which is locked by a password`
-  if (method !== 0 && method !== 8) return `holds “${name}”, packed in a way that is not used here`
+  if (view.getUint16(at + 8, true) & ENCRYPTED)
+    return `holds “${shortText(name)}”, which is locked by a password`
+  if (method !== 0 && method !== 8) return `holds “${shortText(name)}”, packed in a way that is not used here`
   return {
     name,
     method,
@@ -75,23 +79,43 @@ function listed(view: DataView, bytes: Uint8Array, at: number): ZipEntry | strin
 
 /**
  * What the entry holds, or null if it is damaged: cut off, not of the size that the list claims, or with another CRC.
- * Never makes more bytes than the list claims.
+ * Stops as soon as more comes out than the list claims. `onPart` hears how many bytes each step has made.
  */
-export function unpack(bytes: Uint8Array, entry: ZipEntry): Uint8Array<ArrayBuffer> | null {
+export function unpack(
+  bytes: Uint8Array,
+  entry: ZipEntry,
+  onPart?: (made: number) => void,
+): Uint8Array<ArrayBuffer> | null {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
   const { at, packed, size, method, crc } = entry
   if (at + LOCAL.length > bytes.length || view.getUint32(at, true) !== LOCAL.signature) return null
   const from = at + LOCAL.length + view.getUint16(at + 26, true) + view.getUint16(at + 28, true)
   if (from + packed > bytes.length) return null
   const inside = bytes.subarray(from, from + packed)
-  const content = method === 0 ? new Uint8Array(inside) : inflate(inside, size)
-  return content && content.length === size && crc32(content) === crc ? content : null
+  if (method === 0 && packed !== size) return null
+  const content = method === 0 ? new Uint8Array(inside) : inflate(inside, size, onPart)
+  return content && crc32(content) === crc ? content : null
 }
 
-function inflate(packed: Uint8Array, size: number): Uint8Array<ArrayBuffer> | null {
+/** Deflated bytes that are inflated at a time. They grow to 1,032 times as many at most (RFC 1951: 258 bytes in 2 bits). */
+const PART_BYTES = 4096
+
+function inflate(
+  packed: Uint8Array,
+  size: number,
+  onPart: (made: number) => void = () => {},
+): Uint8Array<ArrayBuffer> | null {
   const out = new Uint8Array(size)
+  let made = 0
+  const stream = new Inflate((part) => {
+    onPart(part.length)
+    if (made + part.length <= size) out.set(part, made)
+    made += part.length
+  })
   try {
-    return inflateSync(packed, { out }).length === size ? out : null
+    for (let at = 0; at < packed.length && made <= size; at += PART_BYTES)
+      stream.push(packed.subarray(at, at + PART_BYTES), at + PART_BYTES >= packed.length)
+    return made === size ? out : null
   } catch {
     return null
   }

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals'
 import { type Contents, RECORD_STORES } from '../../core/records/index.ts'
 import type { Backup } from '../../readers/backup/backup.ts'
-import { type BackupFault, readBackup } from '../../readers/backup/read-backup.ts'
+import type { BackupFault } from '../../readers/backup/read-backup.ts'
 import { writeBackup } from '../../readers/backup/write-backup.ts'
 import { type DecimalSign, writeCsv } from '../../readers/csv/write-csv.ts'
 import { knownDevice, rememberBackup } from '../../storage/backup/device.ts'
@@ -9,6 +9,7 @@ import { type MergePreview, mergeIn, previewMerge } from '../../storage/backup/m
 import { readEverything } from '../../storage/backup/read-everything.ts'
 import { restore, wipe } from '../../storage/backup/restore.ts'
 import { StorageFull } from '../../storage/errors.ts'
+import { openBackup as openInWorker } from '../../workers/open-backup.ts'
 import { yours } from '../words/en/yours.ts'
 import { readFacts } from './backup-due.ts'
 import { type HandedOver, handOverFile } from './hand-over.ts'
@@ -52,24 +53,33 @@ export async function backUp(): Promise<HandedOver> {
   return how
 }
 
-/** Reads a file and works out what merging it would do; nothing is changed. */
-export async function openBackupFile(file: File): Promise<void> {
+let reading = new AbortController()
+
+/** Reads a file and works out what merging it would do; nothing is changed. Another file that is still being read is let go. */
+export async function openBackupFile(file: Blob): Promise<void> {
+  reading.abort()
+  reading = new AbortController()
+  const { signal } = reading
   openBackup.value = { state: 'reading' }
-  const bytes = await file.arrayBuffer().catch(() => null)
-  const read = bytes ? readBackup(new Uint8Array(bytes)) : null
-  if (!read?.ok) {
-    openBackup.value = {
-      state: 'refused',
-      faults: read?.faults ?? [{ field: 'document', message: yours.unread }],
-    }
-    return
-  }
+  const opened = await opening(file, signal)
+  if (!signal.aborted) openBackup.value = opened
+}
+
+async function opening(file: Blob, signal: AbortSignal): Promise<OpenBackup> {
+  const reply = await openInWorker(file, signal).catch(() => null)
+  if (reply === null) return refused(yours.tooMuch)
+  if (reply.type === 'no-bytes') return refused(yours.unread)
+  if (!reply.reading.ok) return { state: 'refused', faults: reply.reading.faults }
+  const backup = reply.reading.value
   try {
-    const merge = await previewMerge(await theStore(), read.value)
-    openBackup.value = { state: 'open', backup: read.value, merge }
+    return { state: 'open', backup, merge: await previewMerge(await theStore(), backup) }
   } catch {
-    openBackup.value = { state: 'refused', faults: [{ field: 'document', message: yours.incomparable }] }
+    return refused(yours.incomparable)
   }
+}
+
+function refused(message: string): OpenBackup {
+  return { state: 'refused', faults: [{ field: 'document', message }] }
 }
 
 export async function mergeBackup(backup: Backup): Promise<void> {

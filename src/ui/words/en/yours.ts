@@ -20,6 +20,7 @@ export const yours = {
   chooseOther: 'Choose another file',
   reading: 'Reading the file…',
   unread: 'could not be read from the device',
+  tooMuch: 'takes more memory than this device has, or the app could not start reading it; try again',
   incomparable: 'could not be compared with what is here; try again',
   refused: 'This file cannot be taken',
   refusedHow: 'Nothing of it was used, and nothing here was changed.',
