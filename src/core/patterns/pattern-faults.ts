@@ -1,5 +1,6 @@
 import { fieldPath } from '../base/field-path.ts'
 import type { Fault } from '../base/result.ts'
+import { shortText } from '../base/short-text.ts'
 import { PATTERN_LIMITS } from './limits.ts'
 import { numberFault } from './number-fault.ts'
 import type { Pattern, PatternPiece, Version } from './pattern.ts'
@@ -53,7 +54,10 @@ function nameFaults(path: readonly (string | number)[], name: string): readonly 
 function listFaults(field: string, ids: readonly string[], noun: string, most: number): readonly Fault[] {
   if (ids.length === 0) return [{ field, message: `needs at least one ${noun}` }]
   if (ids.length > most) return [{ field, message: `must have at most ${most} entries` }]
-  return repeated(ids).map((k) => ({ field: fieldPath([field, k]), message: `“${ids[k]}” is there twice` }))
+  return repeated(ids).map((k) => ({
+    field: fieldPath([field, k]),
+    message: `“${shortText(ids[k] as string)}” is there twice`,
+  }))
 }
 
 /** Indices of entries that stood earlier in the list. */
@@ -109,11 +113,11 @@ function versionFaults({ pieces }: Pattern, version: Version, at: number): reado
     ...nameFaults([...path, 'name'], version.name),
     ...unknown.map((k) => ({
       field: fieldPath([...path, 'pieces', k]),
-      message: `there is no piece “${needed[k]}” in this pattern`,
+      message: `there is no piece “${shortText(needed[k] as string)}” in this pattern`,
     })),
     ...repeated(needed).map((k) => ({
       field: fieldPath([...path, 'pieces', k]),
-      message: `“${needed[k]}” is there twice; set its copies instead`,
+      message: `“${shortText(needed[k] as string)}” is there twice; set its copies instead`,
     })),
   ]
 }

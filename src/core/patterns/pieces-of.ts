@@ -1,5 +1,6 @@
 import { fieldPath } from '../base/field-path.ts'
 import { failed, ok, type Result } from '../base/result.ts'
+import { shortText } from '../base/short-text.ts'
 import type { Polygon } from '../geometry/types.ts'
 import { cutOutline } from './cut-outline.ts'
 import type { Pattern, PatternPiece, PieceShape } from './pattern.ts'
@@ -22,12 +23,14 @@ export function piecesOf(pattern: Pattern, version: string, size: string): Resul
     return failed([
       {
         field: 'version',
-        message: `no version “${version}” here; there is ${listed(pattern.versions.map(({ id }) => id))}`,
+        message: `no version “${shortText(version)}” here; there is ${listed(pattern.versions.map(({ id }) => id))}`,
       },
     ])
   }
   if (!pattern.sizes.includes(size)) {
-    return failed([{ field: 'size', message: `no size “${size}” here; there is ${listed(pattern.sizes)}` }])
+    return failed([
+      { field: 'size', message: `no size “${shortText(size)}” here; there is ${listed(pattern.sizes)}` },
+    ])
   }
   const found = needed.pieces.map((id) => inSize(pattern, id, size))
   const faults = found.flatMap((result) => (result.ok ? [] : result.faults))
@@ -38,7 +41,9 @@ function inSize(pattern: Pattern, id: string, size: string): Result<PieceInSize>
   const at = pattern.pieces.findIndex((piece) => piece.id === id)
   const piece = pattern.pieces[at]
   if (!piece)
-    return failed([{ field: 'pieces', message: `the version needs piece “${id}”, which is missing` }])
+    return failed([
+      { field: 'pieces', message: `the version needs piece “${shortText(id)}”, which is missing` },
+    ])
   const shape = piece.shapes[size]
   if (!shape)
     return failed([
@@ -48,5 +53,5 @@ function inSize(pattern: Pattern, id: string, size: string): Result<PieceInSize>
 }
 
 function listed(names: readonly string[]): string {
-  return names.length > 0 ? names.map((name) => `“${name}”`).join(', ') : 'none'
+  return names.length > 0 ? names.map((name) => `“${shortText(name)}”`).join(', ') : 'none'
 }

@@ -26,18 +26,21 @@ export interface Overlap {
 
 /** Every two places of these reservations, on one panel of one garment, that share ground. */
 export function overlapsOf(reservations: readonly Reservation[]): readonly Overlap[] {
+  return [...eachOverlap(reservations)]
+}
+
+/** The same one by one, for whoever need not know them all. `second` is of the later reservation, or the later piece. */
+export function* eachOverlap(reservations: Iterable<Reservation>): Generator<Overlap> {
   const panels = new Map<string, { place: ReservedPlace; outline: Outline }[]>()
-  const found: Overlap[] = []
   for (const reservation of reservations) {
     for (const place of placesOf(reservation)) {
       const key = JSON.stringify([reservation.garment, place.panel])
       const there = panels.get(key) ?? []
       const outline = outlineOf(place.outline)
       for (const other of there)
-        if (overlapDeeply(outline, other.outline, HELD_WITHIN))
-          found.push({ first: other.place, second: place })
-      panels.set(key, [...there, { place, outline }])
+        if (overlapDeeply(outline, other.outline, HELD_WITHIN)) yield { first: other.place, second: place }
+      there.push({ place, outline })
+      panels.set(key, there)
     }
   }
-  return found
 }

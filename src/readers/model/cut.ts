@@ -1,20 +1,15 @@
 import * as z from 'zod/mini'
 import type { Result } from '../../core/base/result.ts'
-import { polygonIsSimple } from '../../core/geometry/simple.ts'
 import type { Cut, Offcut } from '../../core/stash/cut.ts'
 import { readBySchema } from '../faults.ts'
-import { id, point, time } from './fields.ts'
+import { id, point, simple, time } from './fields.ts'
 import { laidPiece } from './reservation.ts'
 
 /** What many pieces leave has all their corners. */
 const remainder = z.array(point).check(z.minLength(3), z.maxLength(100_000))
 
-/** Pieces are laid in an offcut, so that it must be clear what its inside is. Too few corners are told by themselves. */
-const offcutOutline = remainder.check(
-  z.refine((outline) => outline.length < 3 || polygonIsSimple(outline), {
-    error: 'must neither cross nor touch itself',
-  }),
-)
+/** Pieces are laid in it, or were. */
+const cloth = remainder.check(simple)
 
 /** A stroke drawn over a flaw is a disc for each of its points. */
 const flaws = z.array(remainder).check(z.maxLength(100_000))
@@ -25,7 +20,7 @@ export const cutSchema = z.strictObject({
   project: id,
   garment: id,
   panel: id,
-  outline: remainder,
+  outline: cloth,
   flaws,
   pieces: z.array(laidPiece).check(z.maxLength(1_000)),
   reservation: id,
@@ -38,7 +33,7 @@ export const offcutSchema = z.strictObject({
   id,
   garment: id,
   cut: id,
-  outline: offcutOutline,
+  outline: cloth,
   flaws,
   kept: z.boolean(),
 })

@@ -1,4 +1,6 @@
 import * as z from 'zod/mini'
+import { polygonIsSimple } from '../../core/geometry/simple.ts'
+import type { Polygon } from '../../core/geometry/types.ts'
 import { PATTERN_LIMITS } from '../../core/patterns/limits.ts'
 
 /**
@@ -19,9 +21,17 @@ export const prose = z.string().check(z.maxLength(5_000))
 /** A length or allowance, which may be 0. */
 export const length = z.number().check(z.nonnegative(), z.lte(LONGEST))
 
+/** Of a thing that is there. */
+export const size = z.number().check(z.positive(), z.lte(LONGEST))
+
 export const coordinate = z.number().check(z.gte(-LONGEST), z.lte(LONGEST))
 export const point = z.tuple([coordinate, coordinate])
 export const polygon = z.array(point).check(z.minLength(3), z.maxLength(MOST_POINTS))
+
+/** A check that it is clear what the outline's inside is. Too few corners are told by themselves. */
+export const simple = z.refine<Polygon>((outline) => outline.length < 3 || polygonIsSimple(outline), {
+  error: 'must neither cross nor touch itself',
+})
 
 export const stretch = z.strictObject({
   across: z.number().check(z.nonnegative(), z.lte(1_000)),

@@ -4,21 +4,7 @@ import { outlineFaults } from '../../core/garments/faults.ts'
 import { FLAW_KINDS, type Garment } from '../../core/garments/garment.ts'
 import { KIND_IDS, LABEL_SIZES } from '../../core/garments/kind.ts'
 import { readBySchema } from '../faults.ts'
-import {
-  id,
-  LONGEST,
-  length,
-  MOST_POINTS,
-  money,
-  name,
-  point,
-  polygon,
-  prose,
-  stretch,
-  surface,
-} from './fields.ts'
-
-const size = z.number().check(z.positive(), z.lte(LONGEST))
+import { id, MOST_POINTS, money, name, point, polygon, prose, size, stretch, surface } from './fields.ts'
 
 const flawShape = z.discriminatedUnion('form', [
   z.strictObject({ form: z.literal('round'), centre: point, radius: size }),
@@ -46,7 +32,7 @@ export const garmentSchema = z.strictObject({
   name,
   kind: z.enum(KIND_IDS),
   labelSize: z.union([z.null(), z.enum(LABEL_SIZES)]),
-  measures: z.record(id, length),
+  measures: z.record(id, size),
   traits: z.record(id, z.boolean()),
   opening: z.enum(['cut', 'unpicked']),
   outline: z.union([z.null(), polygon]),

@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import type { Result } from '../../core/base/result.ts'
 import type { Reservation } from '../../core/stash/reservation.ts'
 import { readBySchema } from '../faults.ts'
-import { coordinate, id, length, polygon } from './fields.ts'
+import { coordinate, id, length, polygon, simple } from './fields.ts'
 
 /** A copy where it lies. */
 export const laidPiece = z.strictObject({
@@ -13,7 +13,7 @@ export const laidPiece = z.strictObject({
   mirrored: z.boolean(),
   x: coordinate,
   y: coordinate,
-  outline: polygon,
+  outline: polygon.check(simple),
 })
 
 /** What a reservation's JSON looks like. */

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { shortText } from '../../core/base/short-text.ts'
 import { outlineSchema } from './outline.ts'
 
 /** The only value of `format` that this reader knows. */
@@ -88,7 +89,7 @@ function listById<Entry extends z.ZodMiniType<{ id: string }>>(entry: Entry) {
           context.issues.push({
             code: 'custom',
             path: [i, 'id'],
-            message: `must differ from every other id, and entry ${taken} is “${id}” too`,
+            message: `must differ from every other id, and entry ${taken} is “${shortText(id)}” too`,
             input: id,
           })
       })
@@ -127,7 +128,7 @@ interface Shown {
 }
 
 function listed(ids: readonly string[]): string {
-  return ids.length === 0 ? 'none' : ids.map((id) => `“${id}”`).join(', ')
+  return ids.length === 0 ? 'none' : ids.map((id) => `“${shortText(id)}”`).join(', ')
 }
 
 /** The file format `cutworth-problem/1`, with its defaults. */

@@ -40,7 +40,7 @@ describe('readGarment', () => {
   it.each<[string, Record<string, unknown>, RegExp]>([
     ['an unknown kind', { kind: 'cape' }, /^kind: must be “t-shirt” or /],
     ['an unknown label size', { labelSize: 'XXXL' }, /^labelSize: must be null, or must be “104”/],
-    ['a negative measure', { measures: { chest: -520 } }, /^measures\.chest: must be at least 0$/],
+    ['a negative measure', { measures: { chest: -520 } }, /^measures\.chest: must be more than 0$/],
     [
       'an endless measure',
       { measures: { chest: Number.POSITIVE_INFINITY } },
