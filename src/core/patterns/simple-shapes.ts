@@ -30,12 +30,15 @@ export function circleOutline(shape: ShapeOf<'circle'>, allowance: Mm): Polygon 
   return tangentPolygon([radius, radius], tangentsRound(radius, radius, allowance).slice(0, -1))
 }
 
-/** Half a disc or half an ellipse with its allowance, flat edge down, circumscribed; the corners at its ends are square. */
-export function halfMoonOutline(shape: ShapeOf<'half-moon'>, allowance: Mm): Polygon {
+/**
+ * Half a disc or half an ellipse with its allowance, and `below` its flat edge, which is down; circumscribed. The corners
+ * at its ends are square.
+ */
+export function halfMoonOutline(shape: ShapeOf<'half-moon'>, allowance: Mm, below = allowance): Polygon {
   const across = shape.width / 2
   const round = tangentsRound(across, shape.height, allowance)
   const upperHalf = round.slice(0, (round.length + 1) / 2)
-  return tangentPolygon([across, 0], [{ normal: [0, -1], distance: allowance }, ...upperHalf])
+  return tangentPolygon([across, 0], [{ normal: [0, -1], distance: below }, ...upperHalf])
 }
 
 /** A line by its outward unit normal and its distance from the centre. */

@@ -35,10 +35,7 @@ function stepWords(step: RemedyStep, pattern: Pattern, units: Units): RemedySent
     case 'narrower-hem':
       return narrowerWords(step, units)
     case 'own-hem':
-      return {
-        what: texts.ownHem(piecesWords(step.pieces, pattern)),
-        cost: texts.ownHemCost(writeSmall(step.saved, units, 'nearest')),
-      }
+      return ownHemWords(step, pattern, units)
     case 'unpick':
       return { what: texts.unpick, cost: texts.unpickCost(squareOf(step.gained, units)) }
     case 'mend-flaw':
@@ -64,6 +61,18 @@ function turnWords(step: Step<'tilt'> | Step<'quarter-turn'> | Step<'against-pil
   const [from, to] = [writeNumber(step.from), writeNumber(step.to)]
   const what = step.from > 0 ? texts.tiltMore(pieces, to, from) : texts.tilt(pieces, to)
   return { what, cost: texts.tiltCost }
+}
+
+function ownHemWords(
+  { pieces, saved, lowerEdge = [] }: Step<'own-hem'>,
+  pattern: Pattern,
+  units: Units,
+): RemedySentence {
+  const cost = texts.ownHemCost(writeSmall(saved, units, 'nearest'))
+  return {
+    what: texts.ownHem(piecesWords(pieces, pattern)),
+    cost: lowerEdge.length === 0 ? cost : `${cost} ${texts.ownHemIf(piecesWords(lowerEdge, pattern))}`,
+  }
 }
 
 function narrowerWords(

@@ -1,8 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest'
+import { raglanTop } from '../../../demo-data/drafting/raglan-top.ts'
 import { throwOnBrokenInvariants } from '../../../src/core/base/assertions.ts'
 import type { Garment } from '../../../src/core/garments/garment.ts'
 import { polygonBox } from '../../../src/core/geometry/index.ts'
-import type { OutlineShape } from '../../../src/core/patterns/pattern.ts'
+import type { OutlineShape, PieceShape } from '../../../src/core/patterns/pattern.ts'
 import { layProblemFor } from '../../../src/core/planning/check-problem.ts'
 import type { LayProblem } from '../../../src/core/planning/lay-problem.ts'
 import type { MotifWish } from '../../../src/core/planning/motif-wish.ts'
@@ -50,8 +51,60 @@ describe('the garment’s own hem', () => {
   })
 
   it('changes nothing for pieces that can have none', () => {
-    const asked = asking(patternOf([boxPiece('tie', 50, 50)]), scarf)
+    const disc = aPiece({ id: 'tie', shapes: { M: { form: 'circle', diameter: 50, allowance: 5 } } })
+    const asked = asking(patternOf([disc]), scarf)
     expect(problemOf({ ...asked, ownHem: ['tie'] }).pieces).toEqual(problemOf(asked).pieces)
+  })
+
+  it('serves the lower edge of a plain shape of her own, whatever its sides do', () => {
+    // Finished 240 × 190 with 10 all round: 260 × 210, or 260 × 200 without the hem, on 270 × 185 and a hem of 15.
+    const plain = { height: 190, allowance: 10 }
+    const shapes: readonly PieceShape[] = [
+      { form: 'box', width: 240, ...plain },
+      { form: 'trapezoid', bottom: 200, top: 240, ...plain },
+      { form: 'trapezoid', bottom: 240, top: 200, ...plain },
+      { form: 'triangle', width: 230, height: 170, allowance: 10 },
+      { form: 'half-moon', width: 240, ...plain },
+      { form: 'strip', edge: 120, ratio: 2, height: 190, folded: false, endAllowance: 10, sideAllowance: 10 },
+    ]
+    for (const shape of shapes) {
+      const piece = aPiece({ id: 'panel', copies: 1, shapes: { M: shape } })
+      const asked = asking(patternOf([piece]), scarf)
+      expect(answered(asked, within(3)).lay.verdict).toBe('cannot')
+      expect(answered({ ...asked, ownHem: ['panel'] }, within(3)).lay.verdict).toBe('fits')
+      const [remedy] = remediesFor(asked, answered(asked, within(3))).filter(
+        ({ steps }) => steps[0]?.kind === 'own-hem',
+      )
+      expect(remedy?.steps).toEqual([{ kind: 'own-hem', pieces: ['panel'], saved: 10, lowerEdge: ['panel'] }])
+    }
+  })
+
+  it('serves a shipped sleeve whose sides lean out above its hem', () => {
+    const raglan = raglanTop()
+    const sleeve = { ...raglan, versions: [{ id: 'sleeve', name: 'Sleeve', pieces: ['sleeve-short'] }] }
+    const size = raglan.sizes[0] as string
+    const asked = { ...asking(sleeve, measuredCloth(1200, 400, { hemmed: true })), version: 'sleeve', size }
+    const stretchy = {
+      ...asked.garment,
+      cloth: { ...asked.garment.cloth, stretch: { across: 60, along: 40 } },
+    }
+    const own = { ...asked, garment: stretchy, ownHem: ['sleeve-short'] }
+    expect(answered(own, within(5)).lay.verdict).toBe('fits')
+  })
+
+  it('asks for those that are drawn with a hem before those of plain shape', () => {
+    const both = patternOf([
+      aPiece({ id: 'tie', copies: 1, shapes: { M: { form: 'box', width: 60, height: 30, allowance: 5 } } }),
+      ...hemmed(900, 180).pieces,
+    ])
+    const asked = asking(both, scarf)
+    const steps = remediesFor(asked, answered(asked, within(3))).flatMap((remedy) => remedy.steps)
+    const own = steps.filter(({ kind }) => kind === 'own-hem')
+    expect(own).toEqual([
+      { kind: 'own-hem', pieces: ['front'], saved: 20 },
+      { kind: 'own-hem', pieces: ['front', 'tie'], saved: 20, lowerEdge: ['tie'] },
+      { kind: 'own-hem', pieces: ['tie'], saved: 5, lowerEdge: ['tie'] },
+    ])
   })
 
   it('is offered, solved, where it saves the garment', () => {

@@ -56,6 +56,13 @@ describe('remedies in words', () => {
     )
   })
 
+  it('say when a hem of the garment serves only a piece whose lower edge is to be a hem', () => {
+    const step = { kind: 'own-hem', pieces: BOTH, saved: 25, lowerEdge: ['lining'] } as const
+    expect(said([step])).toMatch(
+      /“Side” and “Lining” on a finished hem.*Only if the lower edge of “Lining” is/,
+    )
+  })
+
   it('count pieces instead of listing many', () => {
     const pieces = ['side', 'lining', 'side', 'lining']
     expect(said([{ kind: 'quarter-turn', pieces }])).toContain('Lay 4 pieces crosswise')

@@ -27,7 +27,13 @@ export type RemedyStep =
       readonly to: Mm
     }
   /** Hems of the garment become hems of these pieces, whose own would be up to `saved` deep: nothing to sew there. */
-  | { readonly kind: 'own-hem'; readonly pieces: readonly string[]; readonly saved: Mm }
+  | {
+      readonly kind: 'own-hem'
+      readonly pieces: readonly string[]
+      readonly saved: Mm
+      /** Those of plain shape, which serve only if their lower edge is to be a hem. Absent: none. */
+      readonly lowerEdge?: readonly string[]
+    }
   /** A flaw she marked is used after all: patched, covered, worked over, or taken off. */
   | {
       readonly kind: 'mend-flaw'

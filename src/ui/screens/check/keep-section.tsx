@@ -30,13 +30,16 @@ export function KeepSection(props: KeepSectionProps) {
 }
 
 function OwnHems({ making }: { readonly making: Pattern }) {
-  const { ownHem } = draft.value
+  const { ownHem, size } = draft.value
   const pieces = hemPieces(making, draft.value)
   if (pieces.length === 0) return null
   return (
     <fieldset class="stack">
       <legend class="field-label">{words.flaws.ownHem}</legend>
       <p class="field-hint">{words.flaws.ownHemHint}</p>
+      {pieces.some(({ shapes }) => shapes[size]?.form !== 'outline') && (
+        <p class="field-hint">{words.flaws.ownHemPlain}</p>
+      )}
       {pieces.map(({ id, name }) => (
         <Tick
           key={id}

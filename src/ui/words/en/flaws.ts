@@ -37,6 +37,7 @@ export const flaws = {
   keep: 'Anything to keep?',
   ownHem: 'Use the garment’s own hem for',
   ownHemHint: 'The piece lies on a hem that is sewn already: no allowance there, nothing to hem.',
+  ownHemPlain: 'Of a rectangle or another plain shape it is the lower edge.',
   printHint: 'A print or embroidery that shall show on what you make: frame it, and say on which piece.',
   addPrint: 'Frame a print to show',
   printOn: (panel: string) => `Print to show, ${panel}`,

@@ -36,6 +36,7 @@ export const remedyWords = {
   ownHem: (pieces: string) => `Lay ${pieces} on a finished hem of the garment`,
   ownHemCost: (depth: string) =>
     `Saves a hem ${depth} deep and the sewing of it; the old stitching stays in sight.`,
+  ownHemIf: (pieces: string) => `Only if the lower edge of ${pieces} is to be a hem.`,
   unpick: 'Unpick the seams instead of cutting beside them',
   unpickCost: (area: string) => `An evening’s work. Gains as much cloth as ${area}, with its old creases.`,
   mendFlaw: (flaw: string, panel: string, size: string) =>
