@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import { defineConfig, type Plugin } from 'vite'
 import { offline } from './service-worker/build.ts'
+import { CHUNKS } from './service-worker/chunks.ts'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
@@ -50,6 +51,6 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     license: { fileName: 'third-party-licences.md' },
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: { checks: { pluginTimings: false }, output: { codeSplitting: { groups: CHUNKS } } },
   },
 })

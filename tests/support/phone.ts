@@ -25,11 +25,13 @@ export interface PhoneOptions {
   readonly at?: string
   /** `block`: the app is never kept for use without network. */
   readonly serviceWorkers?: 'allow' | 'block'
+  /** The address of another host that serves the app. */
+  readonly host?: string
 }
 
 /** A new small phone (360×640, touch) with the app open and nothing stored; put away when the test ends. */
 export async function phonePage(options: PhoneOptions = {}): Promise<Phone> {
-  const { theme = 'light', at = '', serviceWorkers = 'allow' } = options
+  const { theme = 'light', at = '', serviceWorkers = 'allow', host = inject('appUrl') } = options
   const context = await (await theBrowser()).newContext({
     viewport: { width: 360, height: 640 },
     deviceScaleFactor: 2,
@@ -45,7 +47,7 @@ export async function phonePage(options: PhoneOptions = {}): Promise<Phone> {
   const page = await context.newPage()
   await slowDown(page)
   const complaints = listen(page)
-  await page.goto(inject('appUrl') + at)
+  await page.goto(host + at)
   return { page, context, complaints }
 }
 

@@ -7,7 +7,7 @@ export interface BenchArguments {
   readonly folder: string | undefined
   /** For each strip case, and for each planted problem. */
   readonly seconds: number
-  /** Only the strip case of this name, or only `garments`. */
+  /** Only the strip case of this name, or only `garments`; in the browser only this part, as `offline`. */
   readonly only: string | undefined
   /** Only the answers as JSON on standard output. */
   readonly json: boolean
@@ -17,7 +17,7 @@ export interface BenchArguments {
   readonly every: boolean
   /** Garments that one pattern is held against. */
   readonly garments: number
-  /** The shop checks in Chromium, slowed down, instead of everything else. */
+  /** What the built app does in Chromium, instead of everything else. */
   readonly browser: boolean
 }
 

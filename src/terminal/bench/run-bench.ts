@@ -28,12 +28,10 @@ export async function runBench(asked: BenchArguments, say: Say): Promise<void> {
   if (asked.json) say(JSON.stringify(figures, null, 1))
 }
 
-async function inBrowser({ every }: BenchArguments, say: Say) {
+async function inBrowser({ every, only }: BenchArguments, say: Say) {
   // Loads the browser driver, which nothing else here needs.
   const { runBrowser } = await import('./run-browser.ts')
-  const figures = await runBrowser(!every)
-  for (const { slowed, checks } of figures) say(answerRow(`Chromium, ${slowed} times slower`, checks))
-  return figures
+  return runBrowser(only, !every, say)
 }
 
 async function figuresOf(asked: BenchArguments, say: Say) {

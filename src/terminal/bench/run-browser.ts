@@ -1,66 +1,85 @@
-import { execFileSync } from 'node:child_process'
-import { mkdtemp, readdir, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { chromium, type Page } from 'playwright-core'
-import { preview } from 'vite'
+import { readdir } from 'node:fs/promises'
+import type { Browser, Page } from 'playwright-core'
 import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
-import { findChromium } from './chromium.ts'
+import { withBuiltApp } from './browser/built-app.ts'
+import { type Host, serveFolder } from './browser/host.ts'
+import { type OfflineFigure, offlineRow, runOffline } from './browser/run-offline.ts'
 import { demoQuestions } from './demo.ts'
-import { type Answered, type AnswerFigure, answerFigure } from './figures.ts'
+import { type Answered, type AnswerFigure, answerFigure, answerRow } from './figures.ts'
 import { CHECK_SECONDS } from './run-checks.ts'
 
-export interface BrowserFigure {
+export interface CheckFigure {
   /** How many times slower than it is Chromium was made to run. */
   readonly slowed: number
   readonly checks: AnswerFigure
 }
 
+export interface BrowserFigures {
+  readonly offline?: OfflineFigure
+  readonly checks?: readonly CheckFigure[]
+}
+
+/** What can be measured alone. */
+const PARTS = ['offline', 'checks'] as const
+
 const RATES = [1, 4]
 /** Of the sample, to stay short. */
 const EVERY = 4
 
+/** Figures of the built app in Chromium, each said when it is there. `only`: one of `PARTS`; absent: all of them. */
+export async function runBrowser(
+  only: string | undefined,
+  sample: boolean,
+  say: (line: string) => void,
+): Promise<BrowserFigures> {
+  if (only !== undefined && !(PARTS as readonly string[]).includes(only))
+    throw new Error(`In a browser there is only ${PARTS.join(', ')}, no “${only}”.`)
+  const isAsked = (part: (typeof PARTS)[number]) => only === undefined || only === part
+  return withBuiltApp(async (folder, browser) => {
+    const figures: { -readonly [K in keyof BrowserFigures]: BrowserFigures[K] } = {}
+    if (isAsked('offline')) {
+      figures.offline = await runOffline(folder, browser)
+      say(offlineRow(figures.offline))
+    }
+    if (isAsked('checks')) {
+      figures.checks = await runCheckRates(folder, browser, sample)
+      for (const { slowed, checks } of figures.checks)
+        say(answerRow(`Chromium, ${slowed} times slower`, checks))
+    }
+    return figures
+  })
+}
+
 /**
- * The shop checks of the demo data in Chromium, by the built solver worker's own script. It runs on the page's
- * thread, for Chromium slows down no other; each check may take as much longer as the browser is slowed down.
+ * The shop checks of the demo data, by the built solver worker's own script. It runs on the page's thread, for Chromium
+ * slows down no other; each check may take as much longer as the browser is slowed down.
  */
-export async function runBrowser(sample: boolean): Promise<BrowserFigure[]> {
-  const executablePath = findChromium()
-  if (executablePath === null) throw new Error('No Chromium found: install one, or set CHROMIUM_PATH.')
+async function runCheckRates(folder: string, browser: Browser, sample: boolean): Promise<CheckFigure[]> {
   const questions = demoQuestions(true).filter((_, i) => !sample || i % EVERY === 0)
-  const outDir = await mkdtemp(join(tmpdir(), 'cutworth-bench-'))
-  execFileSync('npx', [
-    '--no-install',
-    'vite',
-    'build',
-    '--outDir',
-    outDir,
-    '--emptyOutDir',
-    '--logLevel',
-    'warn',
-  ])
-  const server = await preview({ build: { outDir }, preview: { port: 0, strictPort: false } })
-  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] })
+  const host = await serveFolder(folder)
   try {
-    const page = await browser.newPage()
-    await page.goto(server.resolvedUrls?.local[0] as string)
-    await loadSolver(page, new URL(await workerFile(outDir), page.url()).href)
+    const page = await solverPage(host, folder, browser)
     const devtools = await page.context().newCDPSession(page)
-    const figures: BrowserFigure[] = []
+    const figures: CheckFigure[] = []
     for (const slowed of RATES) {
       await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed })
       figures.push({ slowed, checks: answerFigure(await answersOf(page, questions, CHECK_SECONDS * slowed)) })
     }
     return figures
   } finally {
-    await browser.close()
-    await server.close()
-    await rm(outDir, { recursive: true, force: true })
+    await host.close()
   }
 }
 
-async function workerFile(outDir: string): Promise<string> {
-  const file = (await readdir(join(outDir, 'assets'))).find((name) => name.startsWith('solver.worker'))
+async function solverPage({ address }: Host, folder: string, browser: Browser): Promise<Page> {
+  const page = await browser.newPage()
+  await page.goto(address)
+  await loadSolver(page, new URL(await workerFile(folder), page.url()).href)
+  return page
+}
+
+async function workerFile(folder: string): Promise<string> {
+  const file = (await readdir(`${folder}/assets`)).find((name) => name.startsWith('solver.worker'))
   if (file === undefined) throw new Error('the build has no solver worker')
   return `./assets/${file}`
 }

@@ -1,7 +1,8 @@
 import { signal } from '@preact/signals'
-import { Button } from '../parts/button.tsx'
+import { Button, IconButton } from '../parts/button.tsx'
 import { Notice } from '../parts/notice.tsx'
 import { storeTrouble } from '../state/keeper.ts'
+import { keptJustNow, keptOffline } from '../state/kept-offline.ts'
 import { unwritten } from '../state/unwritten.ts'
 import { words } from '../words/words.ts'
 import { applyUpdate, onUpdateReady } from './offline.ts'
@@ -21,6 +22,8 @@ export function followNews(): void {
   onUpdateReady(() => {
     update.value = true
   })
+  // Once she goes on she has seen it.
+  addEventListener('hashchange', keptIsSaid)
 }
 
 /** What the app itself has to say, above every screen; the most pressing first. */
@@ -28,8 +31,25 @@ export function NewsBar() {
   const trouble = storeTrouble.value ?? unwritten.value
   if (trouble !== null) return <StoreTrouble trouble={trouble} />
   if (update.value) return <Update />
-  if (offline.value) return <Notice icon="offline">{words.shell.offline}</Notice>
+  if (offline.value && keptOffline.value !== null) return <Offline kept={keptOffline.value} />
+  if (keptJustNow.value) return <Kept />
   return null
+}
+
+function Offline({ kept }: { kept: boolean }) {
+  return <Notice icon="offline">{kept ? words.shell.offline : words.shell.offlineInPart}</Notice>
+}
+
+function keptIsSaid(): void {
+  keptJustNow.value = false
+}
+
+function Kept() {
+  return (
+    <Notice icon="tick" actions={<IconButton icon="close" label={words.parts.close} onPress={keptIsSaid} />}>
+      {words.shell.kept}
+    </Notice>
+  )
 }
 
 function Update() {

@@ -64,8 +64,8 @@ async function readAgain(store: Store<unknown>): Promise<void> {
 /** Reserves; null when it could not, and `clothRefusal` or `storeTrouble` says why. */
 export async function reserve(accepted: Accepted): Promise<Reservation | null> {
   return attempt(async (store) => {
-    const module = await import('../../storage/cloth/reserve.ts')
-    await module.reserve(store, accepted)
+    const writes = await import('./cloth-writes.ts')
+    await writes.reserve(store, accepted)
     return accepted.reservation
   })
 }
@@ -90,14 +90,14 @@ export async function reserveLay(lay: AcceptedLay): Promise<Reservation | null> 
 export async function reserveLays(lays: readonly AcceptedLay[]): Promise<readonly Reservation[] | null> {
   const accepted = await Promise.all(lays.map(acceptedFrom))
   return attempt(async (store) => {
-    const { reserveAll } = await import('../../storage/cloth/reserve.ts')
+    const { reserveAll } = await import('./cloth-writes.ts')
     await reserveAll(store, accepted)
     return accepted.map(({ reservation }) => reservation)
   })
 }
 
 async function acceptedFrom({ answer, question, of, replaces, ...rest }: AcceptedLay): Promise<Accepted> {
-  const { reservationFrom } = await import('../../core/planning/reservation-from.ts')
+  const { reservationFrom } = await import('./cloth-writes.ts')
   const laid = reservationFrom(answer, { ...of, id: replaces ?? newId() }, question)
   const asked = new Set([
     ...answer.problem.pieces.map(({ id }) => id),
@@ -123,7 +123,7 @@ export type CutNow = Omit<CuttingOrder, 'newId' | 'sliver'> & Partial<Pick<Cutti
  */
 export async function cutNow(order: CutNow, said: string): Promise<DoneCut | null> {
   const done = await attempt(async (store) => {
-    const { cutPanel } = await import('../../storage/cloth/cut-panel.ts')
+    const { cutPanel } = await import('./cloth-writes.ts')
     return cutPanel(store, { sliver: SLIVER_WIDTH, ...order, newId })
   })
   if (done) offerUndo(said, () => void undoCut(done.cut.id), 'tick')
@@ -133,8 +133,8 @@ export async function cutNow(order: CutNow, said: string): Promise<DoneCut | nul
 /** Takes a cut back. False when it could not, and `clothRefusal` or `storeTrouble` says why. */
 export async function undoCut(id: string): Promise<boolean> {
   const done = await attempt(async (store) => {
-    const module = await import('../../storage/cloth/undo-cut.ts')
-    await module.undoCut(store, id)
+    const writes = await import('./cloth-writes.ts')
+    await writes.undoCut(store, id)
     return true
   })
   return done ?? false

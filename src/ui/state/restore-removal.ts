@@ -9,7 +9,7 @@ export const notRestored = signal<readonly Reservation[]>([])
 /** Takes a removal back, in one stroke. What the device refuses stands in `storeTrouble`. */
 export async function restoreRemoval(removal: Removal): Promise<void> {
   try {
-    const { restore } = await import('../../storage/cloth/restore.ts')
+    const { restore } = await import('./cloth-writes.ts')
     notRestored.value = await restore(await theStore(), removal)
   } catch (error) {
     storeTrouble.value = error

@@ -4,8 +4,11 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 class FakeServiceWorker extends EventTarget {
   state: ServiceWorkerState = 'installing'
   readonly heard: unknown[] = []
-  postMessage(message: unknown): void {
+  /** What it answers when it is asked whether all is kept; null: never. */
+  hasAll: boolean | null = null
+  postMessage(message: unknown, [port]: readonly MessagePort[] = []): void {
     this.heard.push(message)
+    if (this.hasAll !== null) port?.postMessage(this.hasAll)
   }
   become(state: ServiceWorkerState): void {
     this.state = state
@@ -16,6 +19,7 @@ class FakeServiceWorker extends EventTarget {
 class FakeRegistration extends EventTarget {
   installing: FakeServiceWorker | null = null
   waiting: FakeServiceWorker | null = null
+  active: FakeServiceWorker | null = null
   update = vi.fn(async () => {})
 }
 
@@ -26,6 +30,7 @@ class FakeContainer extends EventTarget {
 
 let container: FakeContainer
 let registration: FakeRegistration
+let pageEvents: EventTarget
 let page: EventTarget & { visibilityState: string }
 const reload = vi.fn()
 
@@ -37,6 +42,8 @@ beforeEach(() => {
   vi.stubGlobal('navigator', { serviceWorker: container })
   vi.stubGlobal('location', { reload })
   vi.stubGlobal('document', page)
+  pageEvents = new EventTarget()
+  vi.stubGlobal('addEventListener', pageEvents.addEventListener.bind(pageEvents))
   vi.stubEnv('DEV', false)
   vi.resetModules()
 })
@@ -49,10 +56,11 @@ afterEach(() => {
 /** Starts the app's side of it and counts how often an update was told. */
 async function start() {
   const offline = await import('../../../src/ui/app/offline.ts')
+  const { keptOffline, keptJustNow } = await import('../../../src/ui/state/kept-offline.ts')
   await offline.keepOffline()
   const told = vi.fn()
   offline.onUpdateReady(told)
-  return { ...offline, told }
+  return { ...offline, told, keptOffline, keptJustNow }
 }
 
 /** A worker in charge from an earlier visit. */
@@ -136,6 +144,58 @@ describe('an update', () => {
     page.visibilityState = 'visible'
     page.dispatchEvent(new Event('visibilitychange'))
     expect(registration.update).toHaveBeenCalledOnce()
+  })
+})
+
+describe('that everything is kept', () => {
+  /** The very first worker, on its way. */
+  function firstWorker(hasAll: boolean): FakeServiceWorker {
+    const first = new FakeServiceWorker()
+    first.hasAll = hasAll
+    registration.installing = first
+    return first
+  }
+
+  it('is known once the first worker is in charge and has looked', async () => {
+    const first = firstWorker(true)
+    const { keptOffline, keptJustNow } = await start()
+    first.become('installed')
+    expect(keptOffline.value).toBe(false)
+    first.become('activated')
+    await vi.waitFor(() => expect(keptOffline.value).toBe(true))
+    expect(keptJustNow.value).toBe(true)
+  })
+
+  it('is not said when a file is missing', async () => {
+    const first = firstWorker(false)
+    const { keptOffline, keptJustNow } = await start()
+    first.become('activated')
+    await vi.waitFor(() => expect(first.heard).toEqual(['is all kept?']))
+    await new Promise((resolve) => setTimeout(resolve, 0))
+    expect(keptOffline.value).toBe(false)
+    expect(keptJustNow.value).toBe(false)
+  })
+
+  it('is known, and no news, at a later visit', async () => {
+    registration.active = new FakeServiceWorker()
+    registration.active.hasAll = true
+    const { keptOffline, keptJustNow } = await start()
+    expect(keptOffline.value).toBe(null)
+    await vi.waitFor(() => expect(keptOffline.value).toBe(true))
+    expect(keptJustNow.value).toBe(false)
+  })
+
+  it('is tried again when the network broke off: once it is back, or the app comes into view', async () => {
+    const first = firstWorker(true)
+    await start()
+    first.become('redundant')
+    expect(container.register).toHaveBeenCalledTimes(1)
+    pageEvents.dispatchEvent(new Event('online'))
+    expect(container.register).toHaveBeenCalledTimes(2)
+    expect(registration.update).not.toHaveBeenCalled()
+    first.become('redundant')
+    page.dispatchEvent(new Event('visibilitychange'))
+    expect(container.register).toHaveBeenCalledTimes(3)
   })
 })
 

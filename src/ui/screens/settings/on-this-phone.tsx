@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals'
 import { useEffect } from 'preact/hooks'
 import { Button } from '../../parts/button.tsx'
+import { keptOffline } from '../../state/kept-offline.ts'
 import { askKept, readStorageFacts, storageFacts } from '../../state/storage-facts.ts'
 import { settingsWords } from '../../words/en/settings.ts'
 import { writeBytes } from '../../words/format.ts'
@@ -13,6 +14,9 @@ export function OnThisPhone() {
   return (
     <>
       <p>{settingsWords.storageOnly}</p>
+      {keptOffline.value !== null && (
+        <p role="status">{keptOffline.value ? settingsWords.works : settingsWords.worksNotYet}</p>
+      )}
       <p role="status">
         {used !== null && `${roomWords(used, left)} `}
         {kept ? settingsWords.kept : settingsWords.notKept}

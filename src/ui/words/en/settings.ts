@@ -21,6 +21,8 @@ export const settingsWords = {
   storage: 'On this phone',
   storageOnly:
     'Everything stays on this device. There is no account and no server, so nobody else has it, and nobody else can bring it back.',
+  works: 'Everything works without network.',
+  worksNotYet: 'Not everything is here yet. Once it is, everything works without network.',
   used: (used: string) => `In use: ${used}.`,
   room: (used: string, left: string) => `In use: ${used}. Room left: ${left}.`,
   kept: 'The browser has promised not to clear it.',

@@ -10,6 +10,8 @@ export const shell = {
   lookFor: 'What to look for',
   back: 'Back',
   offline: 'No network. Everything here still works.',
+  offlineInPart: 'No network, and not everything is here yet: what you have not opened may not open.',
+  kept: 'Works without network from now on.',
   update: 'A newer Cutworth is ready.',
   updateNow: 'Use it now',
   trouble: {
