@@ -69,11 +69,13 @@ export const randomSkirts: fc.Arbitrary<LayProblem> = fc
     outline: skirt,
     depth: fc.constantFrom(0, 20),
     print: fc.record({ x: whole(120, 400), y: whole(60, 250) }),
+    up: fc.constantFrom(null, null, 0, 180, 4, 90),
     clearance: fc.constantFrom(0, 3),
     pieces: fc.array(asked, { minLength: 1, maxLength: 3 }),
   })
-  .map(({ outline, depth, print, clearance, pieces }) => {
-    const motifs = [{ id: 'print', outline: rectangle(30, 20, print.x - 15, print.y - 10) }]
+  .map(({ outline, depth, print, up, clearance, pieces }) => {
+    const shape = rectangle(30, 20, print.x - 15, print.y - 10)
+    const motifs = [{ id: 'print', outline: shape, ...(up === null ? {} : { up }) }]
     const ground: Partial<LayPanel> = { finished: [0], finishedDepth: depth, motifs }
     return layProblem([panel(outline, ground)], pieces.map(pieceOf), clearance)
   })
@@ -107,8 +109,9 @@ export const cutSkirts: fc.Arbitrary<LayProblem> = fc
     shown: fc.nat({ max: 2 }),
     off: fc.record({ angle: whole(0, 359), share: whole(0, 100) }),
     within: fc.constantFrom(0, 10),
+    hasUp: fc.boolean(),
   })
-  .map(({ outline, cuts, lies, shown, off, within }) => {
+  .map(({ outline, cuts, lies, shown, off, within, hasUp }) => {
     const shares = [0, ...cuts, 100].map((share) => share / 100)
     const along = ([ax, ay]: Point, [bx, by]: Point, t: number): Point => [
       ax + t * (bx - ax),
@@ -135,5 +138,9 @@ export const cutSkirts: fc.Arbitrary<LayProblem> = fc
         ...(k === withPrint ? { shows: { motif: 'print', at: at as Point, within } } : {}),
       })
     })
-    return layProblem([panel(outline, { finished: [0], motifs: [{ id: 'print', outline: print }] })], pieces)
+    const up = hasUp ? { up: (lies[withPrint] as Cut).turn } : {}
+    return layProblem(
+      [panel(outline, { finished: [0], motifs: [{ id: 'print', outline: print, ...up }] })],
+      pieces,
+    )
   })

@@ -137,7 +137,11 @@ function motifFaults(problem: ProblemFile, piece: Piece, placement: Placed): str
   const shows = piece.shows as { motif: string; at: Point; within: number } | undefined
   if (!shows || placement.copy !== 1) return []
   const name = `${placement.piece}#${placement.copy}`
-  const motifs = (panelOf(problem, placement.panel).motifs ?? []) as { id: string; outline: Polygon }[]
+  const motifs = (panelOf(problem, placement.panel).motifs ?? []) as {
+    id: string
+    outline: Polygon
+    up?: number
+  }[]
   const motif = motifs.find(({ id }) => id === shows.motif)
   if (!motif) return [`${name}: not where the motif is`]
   const shape = toJsts(motif.outline)
@@ -146,6 +150,9 @@ function motifFaults(problem: ProblemFile, piece: Piece, placement: Placed): str
   const faults: string[] = []
   if (Math.hypot(centre.x - x, centre.y - y) > shows.within + TOLERANCE)
     faults.push(`${name}: shows the motif too far off`)
+  const tilt = ((piece.tilt as number | undefined) ?? 0) + ROUNDING
+  if (motif.up !== undefined && between(placement.turn, motif.up) > tilt)
+    faults.push(`${name}: shows the motif ${placement.turn} and not ${motif.up} up`)
   if (uncoveredArea(eroded(shape), toJsts(landed(piece.outline, placement))) > NO_AREA)
     faults.push(`${name}: does not hold all of the motif`)
   return faults

@@ -13,5 +13,6 @@ export {
   type NoTurn,
   type PanelCloth,
   turnsOn,
+  turnsUpright,
   waysOn,
 } from './turns.ts'

@@ -2,7 +2,7 @@ import type { ClothRole, Faces, Grain, Stretch, Surface } from '../base/terms.ts
 import type { Deg } from '../base/units.ts'
 import type { Way } from '../geometry/types.ts'
 import { type Hold, stretchServes } from './stretch.ts'
-import { sharedRange, type TurnRange, turnsAskedFor } from './turn-ranges.ts'
+import { inCircle, sharedRange, type TurnRange, turnsAskedFor } from './turn-ranges.ts'
 
 /** What a piece asks of the cloth; `LayPiece` is one. */
 export interface ClothRule {
@@ -43,13 +43,23 @@ export function turnsOn(piece: ClothRule, panel: PanelCloth): readonly TurnRange
   return stretchy.length === 0 ? 'stretch' : stretchy
 }
 
+/** Those of the turns that are `up` to within the piece's tilt: the ways to show what has an up of its own. */
+export function turnsUpright(
+  ranges: readonly TurnRange[],
+  { tilt }: Pick<ClothRule, 'tilt'>,
+  up: Deg,
+): readonly TurnRange[] {
+  return ranges.flatMap((range) => sharedRange(range, { turn: inCircle(up), tilt }) ?? [])
+}
+
 /**
  * Orientations for one copy of the piece on the panel. A copy may be turned over wherever both faces serve;
- * else its side decides. Empty: it may not lie there.
+ * else its side decides. `up`: it shows what points there. Empty: it may not lie there.
  */
-export function waysOn(piece: ClothRule, panel: PanelCloth, side: CopySide): readonly Way[] {
-  const ranges = turnsOn(piece, panel)
-  if (typeof ranges === 'string') return []
+export function waysOn(piece: ClothRule, panel: PanelCloth, side: CopySide, up?: Deg): readonly Way[] {
+  const allowed = turnsOn(piece, panel)
+  if (typeof allowed === 'string') return []
+  const ranges = up === undefined ? allowed : turnsUpright(allowed, piece, up)
   const sides = panel.faces === 2 || side === 'free' ? [false, true] : [side === 'turned-over']
   return sides.flatMap((mirrored) => ranges.map((range) => ({ ...range, mirrored })))
 }

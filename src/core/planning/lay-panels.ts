@@ -25,6 +25,7 @@ export function layPanels(question: PanelQuestion, heads: Heads, clearance: Mm):
   const { garment, motif, taken = NOTHING_TAKEN } = question
   const held = (polygon: Polygon) =>
     heads === 'up' ? polygon : polygonOriented(polygon, { turn: 180, mirrored: false })
+  const up = motif?.anyWayUp ? {} : { up: heads === 'up' ? 0 : 180 }
   const { stretch, surface, faces } = garment.cloth
   return panelsNow(question).map((panel) => ({
     id: panel.id,
@@ -36,7 +37,7 @@ export function layPanels(question: PanelQuestion, heads: Heads, clearance: Mm):
     // The check asks by role already, so the cloth as such matches every piece asked.
     cloth: null,
     ...(panel.hems.length > 0 ? { finished: panel.hems, finishedDepth: panel.hemDepth } : {}),
-    ...(motif?.panel === panel.id ? { motifs: [{ id: MOTIF, outline: held(motif.outline) }] } : {}),
+    ...(motif?.panel === panel.id ? { motifs: [{ id: MOTIF, outline: held(motif.outline), ...up }] } : {}),
   }))
 }
 

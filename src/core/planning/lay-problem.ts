@@ -41,6 +41,11 @@ export interface Motif {
   /** No other motif of the problem has it. */
   readonly id: string
   readonly outline: Polygon
+  /**
+   * Where its own up points, as a turn from +y: a piece that shows it lies at this turn to within the piece's `tilt`, turned
+   * over or not. Absent: any way up.
+   */
+  readonly up?: Deg
 }
 
 export interface LayPiece {

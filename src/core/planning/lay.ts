@@ -26,7 +26,7 @@ export interface LayPlacement {
 }
 
 export interface Reason {
-  /** `stretch`, `cloth`, `area`, `piece`, `group`, or another kind that packing/proof proves. */
+  /** `stretch`, `surface`, `cloth`, `upright`, `area`, `piece`, `group`, or another kind that packing/proof proves. */
   readonly kind: string
   /** One sentence a sewist understands. */
   readonly text: string

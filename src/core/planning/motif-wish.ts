@@ -12,6 +12,8 @@ export interface MotifWish {
   /** Id of the piece; its first copy shows it. */
   readonly piece: string
   readonly place: MotifPlace
+  /** True: it may show upside down or on its side. Else its up, as the garment is worn, is the piece's. */
+  readonly anyWayUp: boolean
   /** How far its middle may be from there; means nothing anywhere. */
   readonly within: Mm
 }

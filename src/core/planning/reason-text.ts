@@ -17,6 +17,8 @@ export function reasonText(
       return stretchText(first, figures)
     case 'surface':
       return `“${first}” cannot point its head up the pile in any of its turns.`
+    case 'upright':
+      return `“${first}” cannot show the print the right way up in any of its turns.`
     case 'cloth':
       return `No panel is of the cloth that “${first}” is cut from.`
     case 'area':

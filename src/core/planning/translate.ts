@@ -81,7 +81,9 @@ function itemOf({ piece, side, copies, shows }: Part, panels: readonly LayPanel[
     copies,
     outline: piece.outline,
     optional: piece.optional,
-    ways: panels.map((panel) => (shows && !hasMotif(panel, shows.motif) ? [] : waysOn(piece, panel, side))),
+    ways: panels.map((panel) =>
+      shows && !hasMotif(panel, shows.motif) ? [] : waysOn(piece, panel, side, motif?.up),
+    ),
     ...(piece.sit?.must ? { sits: piece.sit.edge } : {}),
     ...(shows && motif ? { shows: { spot: motif.outline, at: shows.at, within: shows.within } } : {}),
   }

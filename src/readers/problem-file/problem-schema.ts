@@ -24,7 +24,9 @@ const panelSchema = z
     cloth: z.optional(text),
     finished: z.optional(z.array(edgeNumber)),
     finishedDepth: z.optional(notNegative),
-    motifs: z.optional(z.array(z.strictObject({ id: text, outline: outlineSchema }))),
+    motifs: z.optional(
+      z.array(z.strictObject({ id: text, outline: outlineSchema, up: z.optional(z.number()) })),
+    ),
   })
   .check(
     z.check((context) => {

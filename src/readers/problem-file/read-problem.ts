@@ -1,5 +1,5 @@
 import { failed, type Result } from '../../core/base/result.ts'
-import type { LayPanel, LayPiece, LayProblem } from '../../core/planning/lay-problem.ts'
+import type { LayPanel, LayPiece, LayProblem, Motif } from '../../core/planning/lay-problem.ts'
 import { readBySchema } from '../faults.ts'
 import { type ProblemFile, problemSchema } from './problem-schema.ts'
 
@@ -28,6 +28,8 @@ function problemOf({ name, clearance, seconds, panels, pieces }: ProblemFile): L
   return { name, clearance, seconds, panels: panels.map(panelOf), pieces: pieces.map(pieceOf) }
 }
 
+type MotifFile = NonNullable<ProblemFile['panels'][number]['motifs']>[number]
+
 function panelOf({ finished, finishedDepth, motifs, ...panel }: ProblemFile['panels'][number]): LayPanel {
   return {
     ...panel,
@@ -35,8 +37,12 @@ function panelOf({ finished, finishedDepth, motifs, ...panel }: ProblemFile['pan
     cloth: panel.cloth ?? null,
     ...(finished ? { finished } : {}),
     ...(finishedDepth === undefined ? {} : { finishedDepth }),
-    ...(motifs ? { motifs } : {}),
+    ...(motifs ? { motifs: motifs.map(motifOf) } : {}),
   }
+}
+
+function motifOf({ id, outline, up }: MotifFile): Motif {
+  return { id, outline, ...(up === undefined ? {} : { up }) }
 }
 
 function pieceOf({ sit, shows, ...piece }: ProblemFile['pieces'][number]): LayPiece {

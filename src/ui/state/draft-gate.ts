@@ -26,6 +26,8 @@ const print = z.object({
   frame: box,
   piece: z.string(),
   place: z.enum(MOTIF_PLACES),
+  // Drafts from before it could be told.
+  anyWayUp: z._default(z.boolean(), false),
   within: z.number().check(z.nonnegative()),
 })
 

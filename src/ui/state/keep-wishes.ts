@@ -13,6 +13,7 @@ export interface FramedPrint {
   readonly frame: Frame
   readonly piece: string
   readonly place: MotifPlace
+  readonly anyWayUp: boolean
   readonly within: Mm
 }
 
@@ -30,7 +31,7 @@ const USUAL_WITHIN: Mm = 20
 export function newPrint(panel: string, [x, y]: Point, piece: string): FramedPrint {
   const half = NEW_FRAME / 2
   const frame: Frame = { form: 'box', from: [x - half, y - half], to: [x + half, y + half] }
-  return { panel, frame, piece, place: 'anywhere', within: USUAL_WITHIN }
+  return { panel, frame, piece, place: 'anywhere', anyWayUp: false, within: USUAL_WITHIN }
 }
 
 /** What the check asks to be kept. A frame without area asks nothing. */
@@ -48,6 +49,7 @@ export function wishesOf({ ownHem, print }: CheckDraft): {
             outline,
             piece: print.piece,
             place: print.place,
+            anyWayUp: print.anyWayUp,
             within: print.within,
           },
         }

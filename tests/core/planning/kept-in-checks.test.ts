@@ -133,6 +133,7 @@ describe('a print to show', () => {
     outline: rectangle(40, 40, 100, 60),
     piece: 'bib',
     place: 'upper',
+    anyWayUp: false,
     within: 10,
   }
   const bib = patternOf([boxPiece('bib', 120, 160)])
@@ -140,12 +141,39 @@ describe('a print to show', () => {
   it('is told in the piece’s own coordinates, three quarters up', () => {
     const problem = problemOf({ ...asking(bib, scarf), motif: print })
     expect(problem.pieces[0]?.shows).toEqual({ motif: 'print', at: [60, 120], within: 10 })
-    expect(problem.panels[0]?.motifs).toEqual([{ id: 'print', outline: print.outline }])
+    expect(problem.panels[0]?.motifs).toEqual([{ id: 'print', outline: print.outline, up: 0 }])
+    const anyhow = problemOf({ ...asking(bib, scarf), motif: { ...print, anyWayUp: true } })
+    expect(anyhow.panels[0]?.motifs).toEqual([{ id: 'print', outline: print.outline }])
+  })
+
+  it('comes out the right way up, as worn, unless any way will do', () => {
+    // Below the print there are 80, and as worn the piece would reach 120 below it.
+    const asked = { ...asking(bib, measuredCloth(300, 215)), motif: print }
+    expect(answered(asked, within(3)).lay).toMatchObject({ verdict: 'cannot', reason: { kind: 'shows' } })
+    const anyhow = { ...asked, motif: { ...print, anyWayUp: true } }
+    expect(answered(anyhow, within(3)).lay).toMatchObject({ verdict: 'fits', placements: [{ turn: 180 }] })
+  })
+
+  it('is the right way up where heads point down the pile, or not at all', () => {
+    const velvet = { ...measuredCloth(300, 215) }
+    const pile = { ...velvet, cloth: { ...velvet.cloth, surface: 'one-way' as const } }
+    const high = { ...print, outline: rectangle(40, 40, 100, 130) }
+    expect(answered({ ...asking(bib, pile), motif: high }, within(3))).toMatchObject({
+      heads: 'up',
+      lay: { verdict: 'fits' },
+    })
+    expect(answered({ ...asking(bib, pile), motif: print }, within(3)).lay.verdict).toBe('cannot')
+    const anyhow = { ...print, anyWayUp: true }
+    expect(answered({ ...asking(bib, pile), motif: anyhow }, within(3))).toMatchObject({
+      heads: 'down',
+      lay: { verdict: 'fits' },
+    })
   })
 
   it('is shown', () => {
     const cloth = measuredCloth(300, 215)
-    expect(answered({ ...asking(bib, cloth), motif: print }, within(3)).lay.verdict).toBe('fits')
+    const high = { ...print, outline: rectangle(40, 40, 100, 130) }
+    expect(answered({ ...asking(bib, cloth), motif: high }, within(3)).lay.verdict).toBe('fits')
     // In the corner of the cloth its middle is 20 up, and the piece reaches 120 below the middle of its print.
     const corner = { ...print, outline: rectangle(40, 40, 0, 0) }
     expect(answered({ ...asking(bib, cloth), motif: corner }, within(3)).lay).toMatchObject({
@@ -160,7 +188,7 @@ describe('a print to show', () => {
   it('turns with the panel when heads point down', () => {
     const up = problemOf({ ...asking(bib, scarf), motif: print })
     const down = problemOf({ ...asking(bib, scarf), motif: print }, 'down')
-    expect(down.panels[0]?.motifs?.[0]?.outline[0]).toEqual([-100, -60])
+    expect(down.panels[0]?.motifs?.[0]).toMatchObject({ up: 180, outline: { 0: [-100, -60] } })
     expect(down.pieces).toEqual(up.pieces)
   })
 

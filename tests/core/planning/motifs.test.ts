@@ -120,6 +120,61 @@ describe('a piece that shows a motif', () => {
     expect(lay.reason?.text).toContain('finished edge')
   })
 
+  describe('with an up of its own', () => {
+    const upward = (up: number, more: Partial<LayPanel> = {}) =>
+      front(200, 250, { motifs: [{ ...print(200, 250), up }], ...more })
+
+    it.each([
+      [0, 0],
+      [180, 180],
+      [-180, 180],
+      [540, 180],
+    ])('of %d lies at %d', (up, turn) => {
+      const lay = answer(layProblem([upward(up)], [chest(60, { grain: 'either' })]))
+      expect(lay).toMatchObject({ verdict: 'fits', placements: [{ turn }] })
+    })
+
+    it('has the turn that its grain allows within the tilt', () => {
+      const lay = answer(layProblem([upward(3)], [chest(60, { tilt: 5 })]))
+      expect(lay.verdict).toBe('fits')
+      // Off the grain by 5 at most, and off the print's 3 by as much.
+      const turn = ((lay.placements[0]?.turn ?? 0) + 180) % 360
+      expect(turn).toBeGreaterThanOrEqual(178)
+      expect(turn).toBeLessThanOrEqual(185)
+    })
+
+    it('stays up where the piece is turned over', () => {
+      const over = chest(60, { mirror: 'pairs', count: 2, id: 'over' })
+      const lay = answer(layProblem([upward(180, { faces: 2 }), panel(rectangle(210, 260))], [over]))
+      expect(lay.verdict).toBe('fits')
+      expect(lay.placements.find(({ copy }) => copy === 1)).toMatchObject({ turn: 180 })
+    })
+
+    it('cannot where no turn of the piece is that way up, and says so', () => {
+      for (const [up, more] of [
+        [90, {}],
+        [7, { tilt: 5, turns: [355] }],
+        [180, { surface: 'one-way' as const }],
+      ] as const) {
+        const { surface, ...ofPiece } = { surface: 'plain' as const, ...more }
+        const lay = answer(layProblem([upward(up, { surface })], [chest(60, ofPiece)]))
+        expect(lay).toMatchObject({ verdict: 'cannot', reason: { kind: 'upright', pieces: ['chest'] } })
+        expect(lay.reason?.text).toContain('right way up')
+      }
+    })
+
+    it('binds only the copy that shows it', () => {
+      const lay = answer(
+        layProblem(
+          [upward(180), panel(rectangle(250, 200), { id: 'side' })],
+          [chest(60, { count: 2, grain: 'either' })],
+        ),
+      )
+      expect(lay.verdict).toBe('fits')
+      expect(lay.placements.find(({ copy }) => copy === 1)).toMatchObject({ turn: 180, panel: 'front' })
+    })
+  })
+
   it('sits on the hem as well', () => {
     const hemmed: Polygon = rectangle(400, 500)
     const lay = answer(

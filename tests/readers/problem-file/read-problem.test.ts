@@ -64,7 +64,10 @@ describe('a problem file', () => {
           cloth: 'main',
           finished: [0, 2],
           finishedDepth: 25,
-          motifs: [{ id: 'print', outline: square }],
+          motifs: [
+            { id: 'print', outline: square },
+            { id: 'badge', outline: square, up: 180 },
+          ],
         },
       ],
       pieces: [
@@ -275,6 +278,11 @@ describe('a broken problem file names the field and what would be right', () => 
     ['a finished edge below 0', { finished: [-1] }, 'panels[0].finished[0]: must be at least 0'],
     ['a finished edge twice', { finished: [1, 1] }, 'panels[0].finished[1]: is there already'],
     ['a negative depth', { finishedDepth: -1 }, 'panels[0].finishedDepth: must be at least 0'],
+    [
+      'a motif whose up is no number',
+      { motifs: [{ ...motif, up: 'up' }] },
+      'panels[0].motifs[0].up: must be a finite number',
+    ],
     [
       'two motifs of one id',
       { motifs: [motif, motif] },

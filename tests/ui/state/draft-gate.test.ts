@@ -29,6 +29,12 @@ describe('a draft read back', () => {
     })
   })
 
+  it('has a print as worn where it was framed before that could be told', () => {
+    const { anyWayUp: _, ...before } = newPrint('front', [100, 200], 'side')
+    const draft = draftGate({ ...testDraft(), print: before })
+    expect(draft.ok && draft.value.print).toEqual({ ...before, anyWayUp: false })
+  })
+
   it('starts anew from what is no draft at all', () => {
     expect(draftGate('nothing')).toEqual({ ok: true, value: EMPTY_DRAFT })
   })

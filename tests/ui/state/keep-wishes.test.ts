@@ -34,6 +34,7 @@ describe('what the check asks to be kept', () => {
         ],
         piece: 'side',
         place: 'anywhere',
+        anyWayUp: false,
         within: 20,
       },
     }

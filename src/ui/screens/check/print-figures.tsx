@@ -56,6 +56,16 @@ export function PrintFigures({ print, panel, pieces, open, onChoose }: PrintFigu
           value={print.place}
           onPick={(place) => change({ place })}
         />
+        <Picker
+          id="print-up"
+          label={words.flaws.printUp}
+          options={[
+            { value: 'worn', label: words.flaws.printUps.worn },
+            { value: 'any', label: words.flaws.printUps.any },
+          ]}
+          value={print.anyWayUp ? 'any' : 'worn'}
+          onPick={(up) => change({ anyWayUp: up === 'any' })}
+        />
         {print.place !== 'anywhere' && (
           <LengthField
             id="print-within"

@@ -51,6 +51,8 @@ export const flaws = {
     middle: 'In the middle',
     lower: 'In the lower half',
   } satisfies Record<MotifPlace, string>,
+  printUp: 'Which way up',
+  printUps: { worn: 'This way up', any: 'Any way up' },
   printWithin: 'It may be off by',
   noPanels: 'These measures leave no cloth. Look at the measures again.',
   orphaned: 'This part is gone, as the garment is now described. The mark counts for nothing.',
