@@ -5,6 +5,7 @@ import { type Donor, donorOf } from '../core/planning/donors/donor.ts'
 import { type FindControl, findDonors } from '../core/planning/donors/find-donors.ts'
 import { yieldsOf } from '../core/planning/donors/yields.ts'
 import type { LayPlacement } from '../core/planning/lay.ts'
+import { stretchFinding } from '../core/planning/stretch-doubt.ts'
 import type { DonorsAsked, GarmentNow, Jobs } from './protocol.ts'
 
 /** The rows of many garments. None when the pattern lacks what is asked. */
@@ -26,8 +27,12 @@ export function* blockedWays(
 }
 
 /** What one garment would yield. */
-export function yieldRows({ patterns, clearance, from }: Jobs['yields']['asks'], control: FindControl) {
-  return yieldsOf(donorOf(from.garment, clearance, from.taken), patterns, clearance, control)
+export function yieldRows(
+  { patterns, clearance, stretchDoubt, from }: Jobs['yields']['asks'],
+  control: FindControl,
+) {
+  const donor = donorOf(from.garment, clearance, from.taken)
+  return yieldsOf(donor, patterns, { clearance, stretchDoubt }, control)
 }
 
 /** One at a time: the first rows need not wait for the panels of a thousand garments. */
@@ -47,7 +52,9 @@ function answerOf(
     .flatMap(({ id: piece, count }) => Array.from({ length: count }, (_, k) => `${piece}#${k + 1}`))
     .filter((copy) => !laid.has(copy))
   const lay = { verdict: 'not-found', placements, reason: null, leftOut, spare: null, elapsedMs: 0 } as const
-  return { ...cost, garment: id, answer: { problem, lay, heads } }
+  const { stretchDoubt } = asked
+  const stretch = stretchDoubt === undefined ? undefined : stretchFinding(problem, placements, stretchDoubt)
+  return { ...cost, garment: id, answer: { problem, lay, heads, ...(stretch ? { stretch } : {}) } }
 }
 
 function copyOf({ piece, copy }: LayPlacement): string {

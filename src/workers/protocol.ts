@@ -1,5 +1,5 @@
 import type { Result } from '../core/base/result.ts'
-import type { Mm } from '../core/base/units.ts'
+import type { Mm, Percent } from '../core/base/units.ts'
 import type { Garment } from '../core/garments/garment.ts'
 import type { Pattern } from '../core/patterns/pattern.ts'
 import type { MeasureOutcome } from '../core/planning/binding-measures.ts'
@@ -55,7 +55,12 @@ export interface Jobs {
   }
   /** What one garment would yield of these patterns. */
   yields: {
-    asks: { readonly patterns: readonly Pattern[]; readonly clearance: Mm; readonly from: GarmentNow }
+    asks: {
+      readonly patterns: readonly Pattern[]
+      readonly clearance: Mm
+      readonly stretchDoubt: Percent
+      readonly from: GarmentNow
+    }
     tells: YieldRow
     answers: null
   }

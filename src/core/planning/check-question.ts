@@ -5,6 +5,8 @@ import { answerLay } from './answer-lay.ts'
 import type { CheckAnswer, CheckQuestion, Heads, SolveControl } from './check.ts'
 import { layProblemFor } from './check-problem.ts'
 import type { Lay } from './lay.ts'
+import type { LayProblem } from './lay-problem.ts'
+import { answerByStretch } from './stretch-doubt.ts'
 
 /**
  * Answers a shop check. On a cloth with a pile the heads may all point up or all point down, so both are tried:
@@ -12,20 +14,40 @@ import type { Lay } from './lay.ts'
  */
 export function checkQuestion(question: CheckQuestion, control: SolveControl): Result<CheckAnswer> {
   const headings: readonly Heads[] = question.garment.cloth.surface === 'one-way' ? ['up', 'down'] : ['up']
-  let best: CheckAnswer | null = null
-  for (const [i, heads] of headings.entries()) {
+  const problems: { readonly heads: Heads; readonly problem: LayProblem }[] = []
+  for (const heads of headings) {
     const problem = layProblemFor(question, heads)
     if (!problem.ok) return problem
-    const share = control.deadline.left() / (headings.length - i)
-    const lay = answerLay(problem.value, {
+    problems.push({ heads, problem: problem.value })
+  }
+  const [{ problem: first }] = problems as [(typeof problems)[number]]
+  return ok(
+    answerByStretch(first, question.stretchDoubt, control, (ease, limits) =>
+      eitherWay(
+        problems.map(({ heads, problem }) => ({ heads, problem: ease(problem) })),
+        limits,
+      ),
+    ),
+  )
+}
+
+/** The answer with the heads one way or the other, whichever serves better. */
+function eitherWay(
+  problems: readonly { readonly heads: Heads; readonly problem: LayProblem }[],
+  control: SolveControl,
+): CheckAnswer {
+  let best: CheckAnswer | null = null
+  for (const [i, { heads, problem }] of problems.entries()) {
+    const share = control.deadline.left() / (problems.length - i)
+    const lay = answerLay(problem, {
       ...control,
       deadline: sooner(control.deadline, share, control.clock),
     })
-    const answer: CheckAnswer = { problem: problem.value, lay, heads }
-    if (lay.verdict === 'fits') return ok(answer)
+    const answer: CheckAnswer = { problem, lay, heads }
+    if (lay.verdict === 'fits') return answer
     if (best === null || isBetter(lay, best.lay)) best = answer
   }
-  return ok(best as CheckAnswer)
+  return best as CheckAnswer
 }
 
 /** Among answers that do not fit, an undecided one outranks a refuted one; of two undecided, the one that leaves out fewer. */

@@ -1,12 +1,13 @@
 import type { Deadline } from '../base/deadline.ts'
 import type { ClothRole } from '../base/terms.ts'
-import type { Mm } from '../base/units.ts'
+import type { Mm, Percent } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { Pattern } from '../patterns/pattern.ts'
 import type { Taken } from '../stash/taken.ts'
 import type { Lay, LayPlacement } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
 import type { MotifWish } from './motif-wish.ts'
+import type { StretchFinding } from './stretch-doubt.ts'
 import type { WantedCopies } from './wanted-copies.ts'
 
 /** What the shop check asks: can this garment yield this pattern in this size and version? */
@@ -28,6 +29,11 @@ export interface CheckQuestion {
   readonly taken?: Taken
   /** Copies still to be laid; absent: all. */
   readonly copies?: WantedCopies
+  /**
+   * How far the cloth's stretch may be off, in points: too little by no more than that is no proof, and the answer says how it stands.
+   * Absent: the figures are taken at their word.
+   */
+  readonly stretchDoubt?: Percent
 }
 
 /** Which way the heads point on a cloth with a pile: the maker's choice, one for the whole role. */
@@ -35,10 +41,12 @@ export type Heads = 'up' | 'down'
 
 /** The question written as a lay problem, and the answer to it. */
 export interface CheckAnswer {
-  /** The problem that `lay` answers. With heads down every panel is written turned by 180°, so that heads are up in the file. */
+  /** The problem that `lay` answers: pieces that hang on the stretch doubt need so much less in it. With heads down every panel is written turned by 180°, so that heads are up in the file. */
   readonly problem: LayProblem
   readonly lay: Lay
   readonly heads: Heads
+  /** How the stretch stands to what the placed pieces truly need. Absent: none needs any, or no doubt was asked of. */
+  readonly stretch?: StretchFinding
 }
 
 /** How long to search, from which seed, and who listens. */

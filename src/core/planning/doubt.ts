@@ -1,7 +1,7 @@
 import type { Mm } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { KindId, Traits } from '../garments/kind.ts'
-import type { Lay } from './lay.ts'
+import type { CheckAnswer } from './check.ts'
 
 /**
  * How far a tape figure of a garment laid flat may be off: woven 3 to 5 mm, knit 5 to 10, heavy knit 10 to 15 (common
@@ -9,12 +9,28 @@ import type { Lay } from './lay.ts'
  */
 export const TAPE_DOUBT: Mm = 8
 
-/** How a verdict stands when the tape may be off. `fits-with-room` is shown as sure; `fits-if-tape-right` asks to measure again. */
-export type Standing = 'fits-with-room' | 'fits-if-tape-right' | 'cannot' | 'not-found'
+/**
+ * How a verdict stands when the tape and the gauge may be off. `fits-with-room` is shown as sure; `fits-if-tape-right` asks to measure
+ * again, `fits-if-gauge-right` to stretch it again.
+ */
+export type Standing =
+  | 'fits-with-room'
+  | 'fits-if-tape-right'
+  | 'fits-if-gauge-right'
+  | 'cannot'
+  | 'not-found'
 
-/** Where a lay stands on a garment whose every measure may be `doubt` too large. A spare that is not known counts as none. */
-export function standing(lay: Lay, garment: Pick<Garment, 'kind' | 'traits'>, doubt: Mm): Standing {
+/**
+ * Where an answer stands on a garment whose every measure may be `doubt` too large; its stretch doubt is in the answer. A
+ * spare that is not known counts as none.
+ */
+export function standing(
+  { lay, stretch }: Pick<CheckAnswer, 'lay' | 'stretch'>,
+  garment: Pick<Garment, 'kind' | 'traits'>,
+  doubt: Mm,
+): Standing {
   if (lay.verdict !== 'fits') return lay.verdict
+  if (stretch && stretch.standing !== 'sure') return 'fits-if-gauge-right'
   return (lay.spare ?? 0) >= roomAsked(garment, doubt) ? 'fits-with-room' : 'fits-if-tape-right'
 }
 

@@ -1,3 +1,4 @@
+import type { Percent } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import { projectProgress } from '../stash/progress.ts'
 import type { Project } from '../stash/project.ts'
@@ -14,12 +15,14 @@ export function projectQuestion(
   garment: Garment,
   roles: CheckQuestion['roles'],
   records: ClothRecords,
+  stretchDoubt?: Percent,
 ): CheckQuestion | null {
   const { pattern, version, size, clearance } = project
   const copies = uncutCopies(project, roles, records)
   if (copies === null) return null
   const taken = takenBeside(garment.id, records, project.id, Object.keys(copies))
-  return { pattern, version, size, garment, roles, clearance, taken, copies }
+  const doubted = stretchDoubt === undefined ? {} : { stretchDoubt }
+  return { pattern, version, size, garment, roles, clearance, taken, copies, ...doubted }
 }
 
 /** The copies of these roles that are not cut yet, reserved or not. null: all are cut. */

@@ -39,11 +39,15 @@ export function reasonText(
 type Figures = Reason['figures']
 type WriteLength = (length: Mm) => string
 
-function stretchText(name: string, { needsAcross, needsAlong, mostAcross, mostAlong }: Figures): string {
+function stretchText(
+  name: string,
+  { needsAcross, needsAlong, mostAcross, mostAlong, doubt }: Figures,
+): string {
   const needs = `“${name}” needs cloth that stretches ${percentBoth(needsAcross ?? 0, needsAlong ?? 0)}`
   if (mostAcross === undefined || mostAlong === undefined)
     return `${needs}, and no panel that it may lie on has had its stretch measured.`
-  return `${needs}, and what there is stretches at most ${percentBoth(mostAcross, mostAlong)}.`
+  const most = `${needs}, and what there is stretches at most ${percentBoth(mostAcross, mostAlong)}`
+  return doubt ? `${most}: too little even if your gauge is ${round(doubt)} points off.` : `${most}.`
 }
 
 function percentBoth(across: number, along: number): string {

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
-import type { Mm } from '../../core/base/units.ts'
+import type { Mm, Percent } from '../../core/base/units.ts'
 import { TAPE_DOUBT } from '../../core/planning/doubt.ts'
+import { STRETCH_DOUBT } from '../../core/planning/stretch-doubt.ts'
 import { orStorageError } from '../errors.ts'
 import type { Store } from '../open-store.ts'
 import { ALL_SETTINGS } from '../schema.ts'
@@ -15,6 +16,8 @@ export interface Settings {
   readonly theme: 'auto' | 'light' | 'dark'
   /** How far a tape figure of a soft garment may be off, 0 to 50. Common practice: 5 to 10. */
   readonly tapeDoubt: Mm
+  /** How far a stretch measured by hand may be off, in points, 0 to 20. Common practice: 5. */
+  readonly stretchDoubt: Percent
   /** Least gap between pieces, 0 to 50; a pattern may ask for more. */
   readonly clearance: Mm
   /** CSS dots to a millimetre of this screen, found with a bank card held to it; null: not found yet. */
@@ -30,6 +33,7 @@ export const DEFAULT_SETTINGS: Settings = {
   inchFraction: 8,
   theme: 'auto',
   tapeDoubt: TAPE_DOUBT,
+  stretchDoubt: STRETCH_DOUBT,
   clearance: 0,
   dotsPerMm: null,
   recentPatterns: [],
@@ -44,6 +48,7 @@ const gate = z.object({
   inchFraction: z.catch(z.literal([8, 16]), DEFAULT_SETTINGS.inchFraction),
   theme: z.catch(z.enum(['auto', 'light', 'dark']), DEFAULT_SETTINGS.theme),
   tapeDoubt: z.catch(length(), DEFAULT_SETTINGS.tapeDoubt),
+  stretchDoubt: z.catch(z.number().check(z.minimum(0), z.maximum(20)), DEFAULT_SETTINGS.stretchDoubt),
   clearance: z.catch(length(), DEFAULT_SETTINGS.clearance),
   dotsPerMm: z.catch(z.nullable(z.number().check(z.minimum(1), z.maximum(40))), DEFAULT_SETTINGS.dotsPerMm),
   recentPatterns: z.catch(z.array(z.string()), []),

@@ -1,8 +1,8 @@
 import type { Stretch } from '../../core/base/terms.ts'
-import type { Mm } from '../../core/base/units.ts'
 import type { GarmentKind } from '../../core/garments/kind.ts'
 import type { Pattern } from '../../core/patterns/pattern.ts'
 import type { CheckQuestion } from '../../core/planning/check.ts'
+import type { Settings } from '../../storage/stores/settings.ts'
 import { type CheckDraft, garmentOf, goesByUsual, rolesOf, stretchAsked, stretchOf } from './check-draft.ts'
 import { wishesOf } from './keep-wishes.ts'
 import type { Missing } from './verdict.ts'
@@ -27,7 +27,7 @@ export function queryOf(
   draft: CheckDraft,
   pattern: Pattern | null,
   kind: GarmentKind | null,
-  clearance: Mm,
+  { clearance, stretchDoubt }: Pick<Settings, 'clearance' | 'stretchDoubt'>,
 ): CheckQuery {
   if (pattern === null || !isInPattern(draft, pattern)) return { ask: false, missing: 'pattern' }
   if (kind === null) return { ask: false, missing: 'measures' }
@@ -39,7 +39,9 @@ export function queryOf(
   if (garment === null) return { ask: false, missing: 'measures' }
   const { version, size } = draft
   const roles = asksOf(draft, pattern)
-  const question = { pattern, version, size, garment, roles, clearance, ...wishesOf(draft) }
+  // What is taken for granted was not measured, so no gauge can be off.
+  const doubted = ifStretch ? {} : { stretchDoubt }
+  const question = { pattern, version, size, garment, roles, clearance, ...doubted, ...wishesOf(draft) }
   const best = { ...garment, cloth: { ...garment.cloth, stretch: ENDLESS } }
   return {
     ask: true,

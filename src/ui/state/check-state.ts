@@ -19,7 +19,7 @@ export const kind = computed<GarmentKind | null>(() =>
 export const pattern = computed(() => patternById(draft.value.pattern))
 
 export const query = computed<CheckQuery>(() =>
-  queryOf(draft.value, pattern.value, kind.value, settings.value.clearance),
+  queryOf(draft.value, pattern.value, kind.value, settings.value),
 )
 
 /** Changes the draft. Nothing else writes it while a check is under way. */

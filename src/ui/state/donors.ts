@@ -12,6 +12,7 @@ import type { DonorsAsked, GarmentNow, Jobs } from '../../workers/protocol.ts'
 import { isAbort, PRIORITY, solvers } from './answers.ts'
 import { clothRecords } from './cloth-state.ts'
 import { lookThrough } from './donor-rows.ts'
+import { settings } from './settings-state.ts'
 import { garments } from './stash-state.ts'
 
 /** The longest search for ways to share one role out. */
@@ -112,7 +113,8 @@ function searchFor(project: Project, role: ClothRole): RoleSearch | null {
   const { pattern, version, size, clearance, colours } = project
   const copies = uncutCopies(project, [role], clothRecords.peek())
   if (copies === null) return null
-  const question = { pattern, version, size, clearance, colours, roles: [role], copies }
+  const { stretchDoubt } = settings.peek()
+  const question = { pattern, version, size, clearance, stretchDoubt, colours, roles: [role], copies }
   const asked = askedOf(question)
   return asked.ok ? { role, question, asked: asked.value, rows: new Map(), ways: [], state: 'running' } : null
 }

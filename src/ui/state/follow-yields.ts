@@ -1,12 +1,12 @@
 import { effect, signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
 import { askedOf, type DonorQuestion } from '../../core/planning/donors/asked.ts'
-import type { DonorRow } from '../../core/planning/donors/row.ts'
+import type { DonorRow, DonorVerdict } from '../../core/planning/donors/row.ts'
 import { takenOf } from '../../core/stash/taken.ts'
 import { isAbort } from './answers.ts'
 import { clothRecords } from './cloth-state.ts'
 import { lookThrough } from './donor-rows.ts'
-import { type LookState, lookState, verdicts, yieldAsk, yieldQuestion } from './stash-yield.ts'
+import { hangOnStretch, type LookState, lookState, verdicts, yieldAsk, yieldQuestion } from './stash-yield.ts'
 import { garmentKey } from './stash-yield-key.ts'
 
 /** She types on: a search begins when she pauses. */
@@ -68,6 +68,7 @@ function askAnew(now: DonorQuestion | null): void {
   asked = now
   halted.value = false
   verdicts.value = new Map()
+  hangOnStretch.value = new Set()
   if (now && !askedOf(now).ok) yieldAsk.value = null
 }
 
@@ -115,6 +116,18 @@ function over(stop: AbortController, state: LookState): void {
 
 function take(rows: readonly DonorRow[], keys: ReadonlyMap<string, string>): void {
   const now = new Map(verdicts.peek())
-  for (const { donor, verdict } of rows) now.set(keys.get(donor) ?? donor, verdict)
+  const hanging = new Set(hangOnStretch.peek())
+  for (const row of rows) {
+    const key = keys.get(row.donor) ?? row.donor
+    now.set(key, knownOf(row))
+    if (row.stretch === 'barely' || row.stretch === 'just-under') hanging.add(key)
+    else hanging.delete(key)
+  }
   verdicts.value = now
+  hangOnStretch.value = hanging
+}
+
+/** A lay on cloth that must stretch and was never measured says neither yes nor no. */
+function knownOf({ verdict, stretch }: DonorRow): DonorVerdict {
+  return verdict === 'fits' && stretch === 'unmeasured' ? 'not-found' : verdict
 }

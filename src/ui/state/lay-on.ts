@@ -43,7 +43,7 @@ function tell({ garment }: CheckQuestion, answer: NonNullable<ReturnType<typeof 
   const { tapeDoubt } = settings.value
   layOn.value = {
     state: 'answered',
-    sign: signOf(answer.lay, garment, tapeDoubt),
+    sign: signOf(answer, garment, tapeDoubt),
     answer,
     roomAsked: roomAsked(garment, tapeDoubt),
     byUsual: false,

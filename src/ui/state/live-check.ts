@@ -37,7 +37,7 @@ export const live = computed<LiveVerdict>(() => {
   const { tapeDoubt } = settings.value
   const verdict = {
     state: 'answered',
-    sign: signOf(answer.lay, question.garment, tapeDoubt),
+    sign: signOf(answer, question.garment, tapeDoubt),
     answer,
     roomAsked: roomAsked(question.garment, tapeDoubt),
     byUsual,

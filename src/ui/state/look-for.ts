@@ -86,8 +86,8 @@ export function lookAmong(kinds: readonly MeasuredKind[]): void {
 /** What the figures of a thing hang on now; null while its pattern is not there. */
 export function givenNow({ pattern }: LookedFor): string | null {
   const known = patternById(pattern)
-  const { units, tapeDoubt, clearance } = settings.value
-  return known && [units, tapeDoubt, clearance, fingerprint(known)].join(' ')
+  const { units, tapeDoubt, stretchDoubt, clearance } = settings.value
+  return known && [units, tapeDoubt, stretchDoubt, clearance, fingerprint(known)].join(' ')
 }
 
 let abort = new AbortController()
@@ -145,7 +145,7 @@ async function briefOf(
 
 function questionOf(thing: LookedFor, kind: MeasuredKind, pattern: Pattern): BriefQuestion {
   const { version, size, role } = thing
-  const { units, tapeDoubt, clearance } = settings.peek()
+  const { units, tapeDoubt, stretchDoubt, clearance } = settings.peek()
   return {
     pattern,
     version,
@@ -154,6 +154,7 @@ function questionOf(thing: LookedFor, kind: MeasuredKind, pattern: Pattern): Bri
     roles: role === null ? null : [role],
     clearance,
     doubt: tapeDoubt,
+    stretchDoubt,
     units,
   }
 }

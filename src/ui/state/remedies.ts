@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/index.ts'
 import type { CheckAnswer } from '../../core/planning/check.ts'
+import { isSaved } from '../../core/planning/remedies/short-of-stretch.ts'
 import type { RemedyOutcome } from '../../core/planning/remedies/solve-remedies.ts'
 import { answerTo, isAbort, PRIORITY } from './answers.ts'
 import type { CheckDraft } from './check-draft.ts'
@@ -18,18 +19,14 @@ const ANSWER_SECONDS = 10
 /** What would save the check, as it is solved. */
 export const remedies = outcomeSearch('remedies', SECONDS, ({ rank }) => rank)
 
-/** Those that fit, the cheapest to her first. */
-export function savingOf(found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
-  return inOrder(found.filter(fits))
+/** Those that save the check, the cheapest to her first. */
+export function savingOf(asked: CheckAnswer, found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
+  return inOrder(found.filter(({ answer }) => isSaved(asked, answer)))
 }
 
-/** Those that do not fit, or for which no way was found. */
-export function inVainOf(found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
-  return inOrder(found.filter((outcome) => !fits(outcome)))
-}
-
-function fits({ answer }: RemedyOutcome): boolean {
-  return answer.lay.verdict === 'fits'
+/** Those that do not, or for which no way was found. */
+export function inVainOf(asked: CheckAnswer, found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
+  return inOrder(found.filter(({ answer }) => !isSaved(asked, answer)))
 }
 
 function inOrder(found: readonly RemedyOutcome[]): readonly RemedyOutcome[] {
@@ -90,7 +87,6 @@ export function hideRemedy(): void {
 function questionOf({ remedy }: RemedyOutcome) {
   const change = changeFor(draft.peek(), remedy)
   if (change === null) return remedy.question
-  const { clearance } = settings.peek()
-  const asked = queryOf({ ...draft.peek(), ...change }, pattern.peek(), kind.peek(), clearance)
+  const asked = queryOf({ ...draft.peek(), ...change }, pattern.peek(), kind.peek(), settings.peek())
   return asked.ask ? asked.question : remedy.question
 }

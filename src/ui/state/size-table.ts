@@ -51,7 +51,7 @@ export function stopTable(): void {
 async function fillCell(cell: TableCell, stop: AbortSignal): Promise<void> {
   stop.throwIfAborted()
   const key = cellKey(cell)
-  const asked = queryOf({ ...draft.peek(), ...cell }, pattern.peek(), kind.peek(), settings.peek().clearance)
+  const asked = queryOf({ ...draft.peek(), ...cell }, pattern.peek(), kind.peek(), settings.peek())
   if (!asked.ask) return set(key, { state: 'failed' })
   // Stretch not told: only a "no" that holds however far the cloth stretches is a verdict.
   const question = asked.atBest ?? asked.question

@@ -28,9 +28,13 @@ export const lookState = signal<LookState>('ended')
 /** What is known, by `garmentKey`, of the question in hand. */
 export const verdicts = signal<ReadonlyMap<string, DonorVerdict>>(new Map())
 
+/** Garments, by `garmentKey`, that yield it only if their stretch was measured right, or too low. */
+export const hangOnStretch = signal<ReadonlySet<string>>(new Set())
+
 // Each by itself, so that the question stays the same when other patterns come or other settings change.
 const pattern = computed(() => patternById(yieldAsk.value?.pattern ?? null))
 const clearance = computed(() => settings.value.clearance)
+const stretchDoubt = computed(() => settings.value.stretchDoubt)
 
 export const yieldQuestion = computed((): DonorQuestion | null => {
   if (!yieldAsk.value || !pattern.value) return null
@@ -42,6 +46,7 @@ export const yieldQuestion = computed((): DonorQuestion | null => {
     size,
     roles: null,
     clearance: clearance.value,
+    stretchDoubt: stretchDoubt.value,
     colours: {},
     ...only,
   }
@@ -51,6 +56,11 @@ export const yieldQuestion = computed((): DonorQuestion | null => {
 export function yieldParts(garments: readonly Garment[]) {
   const state = lookState.value
   return threeWays(garments, verdictOf, state !== 'running' && state !== 'waiting')
+}
+
+/** True if what the stash is filtered by hangs on how far this garment stretches. */
+export function hangsOnStretch(garment: Garment): boolean {
+  return yieldAsk.value !== null && hangOnStretch.value.has(garmentKey(garment, clothRecords.value))
 }
 
 function verdictOf(garment: Garment): DonorVerdict | null {

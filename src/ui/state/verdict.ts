@@ -3,9 +3,8 @@ import type { Mm } from '../../core/base/units.ts'
 import type { Garment } from '../../core/garments/index.ts'
 import type { CheckAnswer } from '../../core/planning/check.ts'
 import { type Standing, standing } from '../../core/planning/doubt.ts'
-import type { Lay } from '../../core/planning/lay.ts'
 
-/** How a verdict is shown. `doubt`: fits, but by less than the tape may be off; `open`: no way found, nothing proved. */
+/** How a verdict is shown. `doubt`: fits, but only if what was measured is right; `open`: no way found, nothing proved. */
 export type Sign = 'fits' | 'doubt' | 'cannot' | 'open'
 
 /** What stands in the way of a verdict, in the order she would meet it. */
@@ -31,11 +30,16 @@ export type LiveVerdict =
 const SIGNS: Readonly<Record<Standing, Sign>> = {
   'fits-with-room': 'fits',
   'fits-if-tape-right': 'doubt',
+  'fits-if-gauge-right': 'doubt',
   cannot: 'cannot',
   'not-found': 'open',
 }
 
-/** A lay's sign on a garment whose tape figures may each be off by `tapeDoubt`. */
-export function signOf(lay: Lay, garment: Pick<Garment, 'kind' | 'traits'>, tapeDoubt: Mm): Sign {
-  return SIGNS[standing(lay, garment, tapeDoubt)]
+/** An answer's sign on a garment whose tape figures may each be off by `tapeDoubt`. */
+export function signOf(
+  answer: Pick<CheckAnswer, 'lay' | 'stretch'>,
+  garment: Pick<Garment, 'kind' | 'traits'>,
+  tapeDoubt: Mm,
+): Sign {
+  return SIGNS[standing(answer, garment, tapeDoubt)]
 }

@@ -36,7 +36,8 @@ export async function searchYields(garment: Garment): Promise<void> {
     change({ rows: [...others, row] })
   }
   const from = { garment, taken: takenOf(garment.id, clothRecords.peek()) }
-  const asks = { patterns: allPatterns(), clearance: settings.peek().clearance, from }
+  const { clearance, stretchDoubt } = settings.peek()
+  const asks = { patterns: allPatterns(), clearance, stretchDoubt, from }
   try {
     await solvers.ask(stop, 'yields', asks, {
       seed: 1,

@@ -2,7 +2,7 @@ import type { Pattern } from '../../core/patterns/pattern.ts'
 import type { Remedy, RemedyStep } from '../../core/planning/remedies/remedy.ts'
 import { stepsOf } from '../state/remedy-change.ts'
 import { remedyWords } from './en/remedies.ts'
-import { type Units, writeList, writeNumber, writeSmall, writeWithUnit } from './format.ts'
+import { type Units, writeList, writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
 import { roleName } from './pattern-words.ts'
 import { words } from './words.ts'
 
@@ -47,6 +47,8 @@ function stepWords(step: RemedyStep, pattern: Pattern, units: Units): RemedySent
       return otherGarmentWords(step, pattern, units)
     case 'other-version':
       return versionWords(step, pattern, units)
+    case 'larger-size':
+      return largerWords(step)
     case 'smaller-size':
       return { what: texts.smallerSize(step.size), cost: texts.smallerSizeCost(step.down) }
   }
@@ -128,6 +130,13 @@ function versionWords(
   const name = pattern.versions.find(({ id }) => id === version)?.name ?? version
   const cost = saved > 0 ? texts.otherVersionLess(squareOf(saved, units)) : texts.otherVersionMore
   return { what: texts.otherVersion(name), cost }
+}
+
+function largerWords({ size, body, needs }: Step<'larger-size'>): RemedySentence {
+  // What the pattern asks is rounded up, so that no cloth passes that gives less.
+  const need = Math.ceil(Math.max(needs.across, needs.along))
+  const cost = need > 0 ? texts.largerSizeCost(writePercent(need)) : texts.largerSizeLoose
+  return { what: texts.largerSize(size, body), cost }
 }
 
 /** More names than these are no help. */

@@ -5,7 +5,10 @@ import { reasonText } from '../../core/planning/reason-text.ts'
 import type { Settings } from '../../storage/stores/settings.ts'
 import type { LiveVerdict, Missing } from '../state/verdict.ts'
 import { writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
+import { stretchDoubtWords } from './stretch-words.ts'
 import { words } from './words.ts'
+
+type Answered = Extract<LiveVerdict, { state: 'answered' }>
 
 export interface VerdictSentence {
   readonly headline: string
@@ -38,15 +41,28 @@ export function verdictWords(
     case 'fits':
       return { headline: spare === null ? words.verdict.fitsBare : words.verdict.fits(spare), detail: rests }
     case 'doubt':
-      return {
-        headline: words.verdict.doubt(spare ?? ''),
-        detail: joined(rests, words.verdict.doubtHint(writeSmall(verdict.roomAsked, settings))),
-      }
+      return doubtSentence(verdict, settings, pattern)
     case 'cannot':
       return { headline: words.verdict.cannot, detail: joined(reasonWords(lay, settings, pattern), rests) }
     case 'open':
       return { headline: words.verdict.open, detail: joined(words.verdict.openHint, rests) }
   }
+}
+
+/** It fits, but hangs on what was measured: what on first, then the rest. */
+function doubtSentence(verdict: Answered, settings: Settings, pattern: Pattern | null): VerdictSentence {
+  const { answer, roomAsked } = verdict
+  const spare = answer.lay.spare ?? 0
+  const stretch = stretchDoubtWords(answer, pattern)
+  const tape = {
+    headline: words.verdict.doubt(writeSmall(spare, settings)),
+    detail: words.verdict.doubtHint(writeSmall(roomAsked, settings)),
+  }
+  const isTight = spare < roomAsked
+  const rests = restsOn(verdict)
+  if (!stretch) return { headline: tape.headline, detail: joined(rests, tape.detail) }
+  const beside = isTight ? `${tape.headline}. ${tape.detail}` : null
+  return { headline: stretch.headline, detail: joined(rests, stretch.detail, beside) }
 }
 
 /** Why it cannot be, with the pattern's names and her units. */
@@ -56,16 +72,15 @@ function reasonWords({ reason }: Lay, settings: Settings, pattern: Pattern | nul
   return reasonText(reason, nameOf, (mm) => writeWithUnit(mm, settings))
 }
 
-function answeredStrip(
-  verdict: Extract<LiveVerdict, { state: 'answered' }>,
-  settings: Settings,
-): VerdictSentence {
+function answeredStrip(verdict: Answered, settings: Settings): VerdictSentence {
   const { lay } = verdict.answer
   const spare = lay.spare === null ? null : writeSmall(lay.spare, settings)
   const headline = words.verdict.words[verdict.sign]
   if (verdict.ifStretch) return { headline, detail: ifStretchWords(verdict.ifStretch) }
   if (verdict.byUsual) return { headline, detail: words.verdict.byUsual }
   if (verdict.sign === 'fits' && spare !== null) return { headline, detail: words.verdict.fitsShort(spare) }
+  const stretch = stretchDoubtWords(verdict.answer, null)
+  if (verdict.sign === 'doubt' && stretch) return { headline, detail: stretch.short }
   if (verdict.sign === 'doubt' && spare !== null) return { headline, detail: words.verdict.doubtShort(spare) }
   if (verdict.sign === 'open') return { headline, detail: words.verdict.leftOutShort(lay.leftOut.length) }
   return { headline, detail: words.verdict.whyShort[lay.reason?.kind ?? ''] ?? words.verdict.whyGroup }
@@ -94,7 +109,7 @@ function progressWords({ placed, of }: { readonly placed: number; readonly of: n
 }
 
 /** What the verdict takes for granted. */
-function restsOn({ byUsual, ifStretch }: Extract<LiveVerdict, { state: 'answered' }>): string | null {
+function restsOn({ byUsual, ifStretch }: Answered): string | null {
   return joined(ifStretch && `${ifStretchWords(ifStretch)}.`, byUsual ? words.verdict.byUsual : null)
 }
 

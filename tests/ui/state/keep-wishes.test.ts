@@ -4,6 +4,9 @@ import { queryOf } from '../../../src/ui/state/check-query.ts'
 import { hemPieces, newPrint, piecesHere, wishesOf } from '../../../src/ui/state/keep-wishes.ts'
 import { CLOTH, testDraft, testPattern } from '../../support/check-draft.ts'
 
+/** No gap, and the gauge at its word. */
+const EXACT = { clearance: 0, stretchDoubt: 0 }
+
 const hemmed: OutlineShape = {
   form: 'outline',
   onFold: false,
@@ -39,7 +42,7 @@ describe('what the check asks to be kept', () => {
       },
     }
     expect(wishesOf(draft)).toEqual(wishes)
-    expect(queryOf(draft, testPattern(), CLOTH, 0)).toMatchObject({ ask: true, question: wishes })
+    expect(queryOf(draft, testPattern(), CLOTH, EXACT)).toMatchObject({ ask: true, question: wishes })
   })
 
   it('is nothing of a frame without area', () => {

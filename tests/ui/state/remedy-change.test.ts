@@ -9,6 +9,9 @@ import { changeFor, stepsOf } from '../../../src/ui/state/remedy-change.ts'
 import { testDraft, testPattern } from '../../support/check-draft.ts'
 import { undecided } from '../../support/check-questions.ts'
 
+/** No gap, and the gauge at its word. */
+const EXACT = { clearance: 0, stretchDoubt: 0 }
+
 /** A square with a hem below and 12 mm all round else. */
 const square = (side: number): PieceShape => ({
   form: 'outline',
@@ -47,7 +50,7 @@ const DRAFT = testDraft({
 })
 
 function questionOf(draft: CheckDraft, kind: GarmentKind = SHIRT) {
-  const asked = queryOf(draft, PATTERN, kind, 0)
+  const asked = queryOf(draft, PATTERN, kind, EXACT)
   if (!asked.ask) throw new Error(asked.missing)
   return asked.question
 }

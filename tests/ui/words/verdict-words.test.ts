@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Lay } from '../../../src/core/planning/lay.ts'
+import type { StretchStanding } from '../../../src/core/planning/stretch-doubt.ts'
 import { DEFAULT_SETTINGS } from '../../../src/storage/stores/settings.ts'
 import { type LiveVerdict, signOf } from '../../../src/ui/state/verdict.ts'
 import { stripWords, verdictWords } from '../../../src/ui/words/verdict-words.ts'
@@ -22,7 +23,7 @@ function answered(
   }
   return {
     state: 'answered',
-    sign: signOf(whole, { kind: 'cloth', traits: {} }, DEFAULT_SETTINGS.tapeDoubt),
+    sign: signOf({ lay: whole }, { kind: 'cloth', traits: {} }, DEFAULT_SETTINGS.tapeDoubt),
     roomAsked: DEFAULT_SETTINGS.tapeDoubt,
     answer: {
       problem: { name: '', clearance: 0, seconds: 1, panels: [], pieces: [] },
@@ -50,6 +51,43 @@ describe('the verdict in words', () => {
     expect(sentence(answered({ spare: 3 }))).toMatch(
       /^Fits only if your tape is right: 3 mm .*8 mm to spare would make it sure/,
     )
+  })
+
+  describe('where the stretch decides', () => {
+    const hanging = (standing: StretchStanding, has: number | null, spare = 20): LiveVerdict => {
+      const plain = answered({ spare })
+      if (plain.state !== 'answered') throw new Error('not answered')
+      const stretch = {
+        standing,
+        piece: 'side',
+        needs: { across: 50, along: 0 },
+        has: has === null ? null : { across: has, along: 10 },
+      }
+      const answer = { ...plain.answer, stretch }
+      return { ...plain, answer, sign: signOf(answer, { kind: 'cloth', traits: {} }, 8) }
+    }
+
+    it('says so, with what was needed and what was measured', () => {
+      expect(sentence(hanging('just-under', 49))).toMatch(
+        /^Just enough stretch, if your gauge is right \| “Side” needs 50 % across; you measured 49 % across/,
+      )
+      expect(sentence(hanging('barely', 52))).toMatch(/^Fits if your gauge is right \| .*52 % across/)
+      expect(sentence(hanging('unmeasured', null))).toMatch(
+        /^Fits if it stretches 50 % across \| .*never measured/,
+      )
+      expect(stripWords(hanging('just-under', 49), DEFAULT_SETTINGS).detail).toBe(
+        'Needs 50 % across, measured 49 % across',
+      )
+    })
+
+    it('tells of the tape beside it, where that is in doubt too', () => {
+      expect(sentence(hanging('just-under', 49))).not.toContain('tape')
+      expect(sentence(hanging('just-under', 49, 3))).toContain('only if your tape is right')
+    })
+
+    it('says nothing of it where it is sure', () => {
+      expect(sentence(hanging('sure', 60))).toBe('Fits, with 2 cm to spare all round | ')
+    })
   })
 
   it('tells why not, with the names of the pieces and her units', () => {

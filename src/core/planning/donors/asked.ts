@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from '../../base/result.ts'
 import type { ClothRole } from '../../base/terms.ts'
-import type { Mm } from '../../base/units.ts'
+import type { Mm, Percent } from '../../base/units.ts'
 import { polygonArea } from '../../geometry/index.ts'
 import type { Pattern } from '../../patterns/pattern.ts'
 import { type PieceInSize, piecesOf } from '../../patterns/pieces-of.ts'
@@ -26,6 +26,8 @@ export interface DonorQuestion {
   readonly clearance: Mm
   /** Colours wanted, by role, in her own words. A role without any takes every colour. */
   readonly colours: Readonly<Record<ClothRole, string>>
+  /** As in a check. */
+  readonly stretchDoubt?: Percent
 }
 
 /** A question with its pieces cut out once, for all donors. */
@@ -38,6 +40,7 @@ export interface Asked {
   readonly colours: readonly string[]
   /** Area of all needed copies, mm². */
   readonly area: number
+  readonly stretchDoubt?: Percent
 }
 
 /** Faults name what the pattern lacks: a version or size that does not exist, a role with no pieces, the piece; or that no copy is wanted. */
@@ -61,6 +64,7 @@ export function askedOf(question: DonorQuestion): Result<Asked> {
     roles: asked,
     colours: asked.map((role) => question.colours[role] ?? ''),
     area: pieces.reduce((sum, piece) => sum + (piece.optional ? 0 : piece.count * areaOf(piece)), 0),
+    ...(question.stretchDoubt === undefined ? {} : { stretchDoubt: question.stretchDoubt }),
   })
 }
 

@@ -1,8 +1,10 @@
 import { sooner } from '../../base/deadline.ts'
+import type { Percent } from '../../base/units.ts'
 import { answerLay } from '../answer-lay.ts'
 import type { Heads } from '../check.ts'
 import type { LayPlacement } from '../lay.ts'
 import type { LayProblem } from '../lay-problem.ts'
+import { stretchFinding, waysAllowed, withNeedsEased } from '../stretch-doubt.ts'
 import { type Asked, donorProblem } from './asked.ts'
 import { COLOUR_MATCHES, poorestMatch } from './colour.ts'
 import { type Donor, headingsOn } from './donor.ts'
@@ -12,7 +14,7 @@ import type { DonorRow } from './row.ts'
 import { clothCost, freeArea } from './waste.ts'
 
 /** What a share takes of its cloth, and how its colour serves; as in a row. */
-export type ShareCost = Pick<DonorRow, 'colour' | 'price' | 'waste' | 'spoils'>
+export type ShareCost = Pick<DonorRow, 'colour' | 'price' | 'waste' | 'spoils' | 'stretch'>
 
 /** What one of several cloths yields of a role. */
 export interface Share extends ShareCost {
@@ -89,9 +91,24 @@ function wrongCloth(kind: string | undefined): boolean {
   return kind === 'stretch' || kind === 'surface' || kind === 'cloth'
 }
 
+/** With all measures at their word, else as if each stretch were more by the doubt. */
 function sharedOver(asked: Asked, donors: readonly Donor[], control: FindControl): readonly Share[] | null {
+  const { stretchDoubt = 0 } = asked
+  const exact = sharedEased(asked, donors, 0, control)
+  return exact ?? (stretchDoubt > 0 ? sharedEased(asked, donors, stretchDoubt, control) : null)
+}
+
+function sharedEased(
+  asked: Asked,
+  donors: readonly Donor[],
+  by: Percent,
+  control: FindControl,
+): readonly Share[] | null {
   for (const headings of headingsOf(donors)) {
-    const lay = answerLay(pooled(asked, donors, headings), {
+    const problem = pooled(asked, donors, headings)
+    const eased = withNeedsEased(problem, by)
+    if (by > 0 && waysAllowed(problem) === waysAllowed(eased)) return null
+    const lay = answerLay(eased, {
       seed: control.seed,
       clock: control.clock,
       deadline: sooner(control.deadline, TRY_MS, control.clock),
@@ -112,8 +129,18 @@ function sharedOver(asked: Asked, donors: readonly Donor[], control: FindControl
 
 function shareOf(asked: Asked, donor: Donor, heads: Heads, placements: readonly LayPlacement[]): Share {
   const colour = poorestMatch(donor.colour, asked.colours)
-  const cost = clothCost(donorProblem(asked, donor, heads), { placements })
-  return { donor: donor.id, heads, placements, colour, price: donor.price, ...cost }
+  const problem = donorProblem(asked, donor, heads)
+  const stretch =
+    asked.stretchDoubt === undefined ? undefined : stretchFinding(problem, placements, asked.stretchDoubt)
+  return {
+    donor: donor.id,
+    heads,
+    placements,
+    colour,
+    price: donor.price,
+    stretch: stretch?.standing ?? null,
+    ...clothCost(problem, { placements }),
+  }
 }
 
 /** All panels in one problem, their ids told apart by the donor's place in the list. */

@@ -1,5 +1,6 @@
 import type { Heads, SolveControl } from '../check.ts'
 import type { Lay } from '../lay.ts'
+import type { StretchStanding } from '../stretch-doubt.ts'
 import { type Asked, donorProblem } from './asked.ts'
 import { type ColourMatch, poorestMatch } from './colour.ts'
 import type { Donor } from './donor.ts'
@@ -16,11 +17,13 @@ export interface DonorRow {
   readonly verdict: DonorVerdict
   /** Looks taken so far, each longer than the one before. */
   readonly looks: number
-  /** The problem that `lay` answers is `donorProblem(asked, donor, heads)`. */
+  /** The problem that `lay` answers is `donorProblem(asked, donor, heads)`, with needs less where the stretch is just under them or not measured. */
   readonly heads: Heads
   readonly lay: Lay
   readonly colour: ColourMatch
   readonly price: number | null
+  /** How the cloth's stretch stands to what the placed pieces need; null: they need none, or no doubt was asked of. */
+  readonly stretch: StretchStanding | null
   /** Of a whole lay, mm²: free area of the panels used that no piece covers. 0 of any other. */
   readonly waste: number
   /** Likewise: what the largest clear rectangle loses. */
@@ -39,7 +42,9 @@ export function lookAt(
 ): DonorRow {
   const start = known ? { heads: known.heads, placements: known.lay.placements } : null
   const problemFor = (heads: Heads) => donorProblem(asked, donor, heads)
-  const { lay, heads, problem } = answerEitherWay(donor, problemFor, { ...control, spareAsked: 0 }, start)
+  const limits = { ...control, spareAsked: 0 }
+  const answer = answerEitherWay(donor, problemFor, limits, start, asked.stretchDoubt)
+  const { lay, heads, problem, stretch } = answer
   const whole = lay.verdict === 'fits'
   return {
     donor: donor.id,
@@ -49,6 +54,7 @@ export function lookAt(
     lay,
     colour: poorestMatch(donor.colour, asked.colours),
     price: donor.price,
+    stretch: stretch?.standing ?? null,
     missing: whole ? 0 : Math.min(1, missingArea(asked.pieces, lay) / asked.area),
     ...(whole ? clothCost(problem, lay) : { waste: 0, spoils: 0 }),
   }

@@ -1,6 +1,5 @@
-import type { Mm } from '../../base/units.ts'
 import type { Pattern } from '../../patterns/pattern.ts'
-import { type Asked, askedOf } from './asked.ts'
+import { type Asked, askedOf, type DonorQuestion } from './asked.ts'
 import type { Donor } from './donor.ts'
 import type { FindControl } from './find-donors.ts'
 import { inPasses } from './passes.ts'
@@ -14,6 +13,9 @@ export interface YieldRow extends DonorRow {
   readonly version: string
   readonly size: string
 }
+
+/** What she sets for all patterns. */
+export type YieldAsks = Pick<DonorQuestion, 'clearance' | 'stretchDoubt'>
 
 interface Task {
   readonly pattern: string
@@ -31,15 +33,13 @@ interface Task {
 export function* yieldsOf(
   donor: Donor,
   patterns: readonly Pattern[],
-  clearance: Mm,
+  asks: YieldAsks,
   control: FindControl,
   known: readonly YieldRow[] = [],
 ): Generator<YieldRow, void> {
   const rows = new Map(known.map((row) => [keyOf(row), row]))
   const free = freeArea(donor.panels)
-  const tasks = patterns
-    .flatMap((pattern) => tasksOf(pattern, clearance, free))
-    .sort((a, b) => a.share - b.share)
+  const tasks = patterns.flatMap((pattern) => tasksOf(pattern, asks, free)).sort((a, b) => a.share - b.share)
   yield* inPasses(tasks, {
     control,
     known: (task) => rows.get(keyOf(task)) ?? null,
@@ -53,10 +53,10 @@ export function* yieldsOf(
   })
 }
 
-function tasksOf(pattern: Pattern, clearance: Mm, free: number): readonly Task[] {
+function tasksOf(pattern: Pattern, asks: YieldAsks, free: number): readonly Task[] {
   return pattern.versions.flatMap(({ id: version }) =>
     pattern.sizes.flatMap((size): readonly Task[] => {
-      const asked = askedOf({ pattern, version, size, roles: null, clearance, colours: {} })
+      const asked = askedOf({ pattern, version, size, roles: null, colours: {}, ...asks })
       if (!asked.ok) return []
       return [{ pattern: pattern.id, version, size, asked: asked.value, share: asked.value.area / free }]
     }),

@@ -1,5 +1,6 @@
 import { againstPile } from './against-pile.ts'
 import { join } from './join.ts'
+import { largerSize } from './larger-size.ts'
 import { mendFlaw } from './mend-flaw.ts'
 import { narrowerHem, narrowerSeams } from './narrower-allowances.ts'
 import { otherGarment } from './other-garment.ts'
@@ -25,6 +26,7 @@ export const REMEDIES: readonly RemedyMaker[] = [
   mendFlaw,
   join,
   againstPile,
+  largerSize,
   otherGarment,
   otherVersion,
   smallerSize,

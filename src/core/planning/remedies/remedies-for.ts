@@ -1,6 +1,7 @@
 import type { CheckAnswer, CheckQuestion } from '../check.ts'
 import { CHEAP, REMEDIES } from './all.ts'
-import type { Remedy, RemedyMaker } from './remedy.ts'
+import type { Remedy, RemedyKind, RemedyMaker } from './remedy.ts'
+import { hangsOnGauge } from './short-of-stretch.ts'
 import { usefulSteps } from './useful.ts'
 import { keepsWishes } from './wishes.ts'
 
@@ -8,16 +9,26 @@ import { keepsWishes } from './wishes.ts'
 const MOST_PAIRS = 10
 
 /**
- * Changed questions that may have an answer where this one has none, cheapest to her first; none if it fits.
+ * Changed questions that may have an answer where this one has none, cheapest to her first; none if it fits, unless it
+ * needs more stretch than was measured.
  * Those that the answer's proof rules out are left away. Nothing is claimed of the others until they are solved.
  */
 export function remediesFor(question: CheckQuestion, answer: CheckAnswer): readonly Remedy[] {
-  if (answer.lay.verdict === 'fits') return []
+  if (answer.lay.verdict === 'fits' && !hangsOnGauge(answer)) return []
   const useful = usefulSteps(answer)
-  return REMEDIES.flatMap(({ propose }) => propose(question, answer)).filter(
-    (remedy) => remedy.steps.every(useful) && keepsWishes(question, remedy),
-  )
+  return makersFor(answer)
+    .flatMap(({ propose }) => propose(question, answer))
+    .filter((remedy) => remedy.steps.every(useful) && keepsWishes(question, remedy))
 }
+
+/** Where it fits but for the stretch, nothing else need change. */
+function makersFor(answer: CheckAnswer): readonly RemedyMaker[] {
+  if (!hangsOnGauge(answer)) return REMEDIES
+  return REMEDIES.filter(({ kinds }) => kinds.every((kind) => STRETCHES_LESS.includes(kind)))
+}
+
+/** What makes pieces of the same thing need less stretch, or find more. */
+const STRETCHES_LESS: readonly RemedyKind[] = ['quarter-turn', 'larger-size', 'other-version']
 
 /**
  * Two cheap changes together, ordered by the dearer of the two. One that is ruled out by itself may still be half of a pair:

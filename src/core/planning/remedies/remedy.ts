@@ -1,4 +1,4 @@
-import type { ClothRole } from '../../base/terms.ts'
+import type { ClothRole, Stretch } from '../../base/terms.ts'
 import type { Deg, Mm } from '../../base/units.ts'
 import type { FlawKind } from '../../garments/garment.ts'
 import type { CheckAnswer, CheckQuestion } from '../check.ts'
@@ -68,6 +68,18 @@ export type RemedyStep =
     }
   /** Another version. `saved`: area of pieces, negative if it takes more. */
   | { readonly kind: 'other-version'; readonly version: string; readonly saved: number }
+  /**
+   * A size larger by `up`, for a body of size `body`: `pieces` are wider by themselves, and the cloth need only stretch so far as `needs`,
+   * the most of any of them.
+   */
+  | {
+      readonly kind: 'larger-size'
+      readonly pieces: readonly string[]
+      readonly size: string
+      readonly up: number
+      readonly body: string
+      readonly needs: Stretch
+    }
   /** `down`: how many sizes smaller. */
   | { readonly kind: 'smaller-size'; readonly size: string; readonly down: number }
 

@@ -4,6 +4,7 @@ import type { CheckAnswer } from '../check.ts'
 import type { LayProblem } from '../lay-problem.ts'
 import { sum } from './change.ts'
 import type { RemedyKind, RemedyStep } from './remedy.ts'
+import { CHANGE_STRETCH } from './short-of-stretch.ts'
 
 /** Rounding of areas by the polygon library, as a share, many times over. */
 const AREA_NOISE = 1e-6
@@ -29,13 +30,7 @@ export function usefulSteps({ problem, lay }: CheckAnswer): (step: RemedyStep) =
 }
 
 /** The pieces' total area stays or grows. */
-const AREA_KEPT: readonly RemedyKind[] = ['tilt', 'quarter-turn', 'join', 'against-pile']
-const CHANGE_STRETCH: readonly RemedyKind[] = [
-  'quarter-turn',
-  'against-pile',
-  'other-garment',
-  'other-version',
-]
+const AREA_KEPT: readonly RemedyKind[] = ['tilt', 'quarter-turn', 'join', 'against-pile', 'larger-size']
 const CHANGE_PILE: readonly RemedyKind[] = ['against-pile', 'other-garment', 'other-version']
 
 /** Whether the step changes one of the pieces; steps that change the garment or all pieces change every one. */

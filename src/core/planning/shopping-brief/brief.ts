@@ -1,5 +1,5 @@
 import type { ClothRole, Stretch } from '../../base/terms.ts'
-import type { Mm } from '../../base/units.ts'
+import type { Mm, Percent } from '../../base/units.ts'
 import type { Garment } from '../../garments/garment.ts'
 import type { LabelSize } from '../../garments/kind.ts'
 import type { MeasuredKind } from '../../garments/telling.ts'
@@ -19,6 +19,8 @@ export interface BriefQuestion {
   readonly clearance: Mm
   /** How far the tape may be off: 0 takes it at its word. */
   readonly doubt: Mm
+  /** How far a stretch measured by hand may be off, in points: what is looked for stretches enough even so. Absent: 0. */
+  readonly stretchDoubt?: Percent
   /** Figures are whole steps of this unit's tape. */
   readonly units: 'cm' | 'in'
 }
@@ -40,7 +42,7 @@ export interface Enough extends TwoMeasures {
 /** What to look for among garments of one kind. */
 export interface KindBrief {
   readonly kind: MeasuredKind
-  /** The least stretch of the cloth that lets every piece lie some way. */
+  /** The least stretch, as measured by hand, of a cloth that lets every piece lie some way even if the gauge is off by the doubt. */
   readonly stretch: Stretch
   /** The least garment found; after it, one that may be narrower because it is longer. For cloth: one for each width sold. Empty: none found. */
   readonly enough: readonly Enough[]

@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from '../../base/result.ts'
-import type { Mm } from '../../base/units.ts'
+import type { Stretch } from '../../base/terms.ts'
+import type { Mm, Percent } from '../../base/units.ts'
 import { LABEL_SIZES, type LabelSize } from '../../garments/kind.ts'
 import { kindOf } from '../../garments/kinds.ts'
 import { startingMeasures } from '../../garments/starting.ts'
@@ -35,7 +36,7 @@ export function shoppingBrief(
   const asked: Asked = { ...question, cloth: { stretch } }
   const before: KindBrief = {
     kind: question.kind,
-    stretch,
+    stretch: asShown(stretch, question.stretchDoubt ?? 0),
     enough: [],
     tooSmall: [],
     none: false,
@@ -50,6 +51,12 @@ export function shoppingBrief(
     tell(brief)
   }
   return ok(last)
+}
+
+/** What a gauge must show that may be off by the doubt; what need not stretch need not be measured. */
+function asShown({ across, along }: Stretch, doubt: Percent): Stretch {
+  const shown = (percent: Percent) => (percent > 0 ? percent + doubt : 0)
+  return { across: shown(across), along: shown(along) }
 }
 
 /** A first figure, then finer ones, then what is beside it. */

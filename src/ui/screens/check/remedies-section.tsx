@@ -35,8 +35,8 @@ export function Remedies({ asked, pattern, given, onTaken }: RemediesProps) {
     }
   }, [asked.answer, asked.doubt])
   const { state, found } = remedies.outcomes.value
-  const saving = savingOf(found)
-  const inVain = inVainOf(found)
+  const saving = savingOf(asked.answer, found)
+  const inVain = inVainOf(asked.answer, found)
   return (
     <section class="stack" aria-labelledby="remedies-title">
       <h2 id="remedies-title">{remedyWords.title}</h2>
@@ -111,5 +111,5 @@ function InVain({ outcomes, pattern }: { outcomes: readonly RemedyOutcome[]; pat
 }
 
 function outcomeSign({ remedy, answer }: RemedyOutcome) {
-  return signOf(answer.lay, remedy.question.garment, settings.value.tapeDoubt)
+  return signOf(answer, remedy.question.garment, settings.value.tapeDoubt)
 }

@@ -48,8 +48,9 @@ export function RemedySheet({ shown, pattern, onTaken }: RemedySheetProps) {
 
 /** That it fits is known; how much is to spare is still being worked out at first. */
 function Sentence({ shown: { outcome, garment, answer } }: { shown: ShownRemedy }) {
-  const { lay } = answer ?? outcome.answer
-  const sign = signOf(lay, garment, settings.value.tapeDoubt)
+  const now = answer ?? outcome.answer
+  const { lay } = now
+  const sign = signOf(now, garment, settings.value.tapeDoubt)
   const spare = words.verdict.fitsShort(writeSmall(lay.spare ?? 0, settings.value))
   return (
     <div class={`verdict verdict-${sign}`}>

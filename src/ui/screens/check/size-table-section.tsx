@@ -75,7 +75,7 @@ function Cell({ version, size, garment }: CellProps) {
   // The chosen cell shows what the verdict says, which may have searched longer than the table does.
   const cell =
     here && now.state === 'answered' ? now.answer : table.value.get(cellKey({ version: version.id, size }))
-  const sign = cell && 'lay' in cell ? signOf(cell.lay, garment, settings.value.tapeDoubt) : null
+  const sign = cell && 'lay' in cell ? signOf(cell, garment, settings.value.tapeDoubt) : null
   const lines = cellWords(cell, sign)
   return (
     <button

@@ -1,6 +1,7 @@
 import type { RefObject } from 'preact'
 import { useRef } from 'preact/hooks'
 import { Redirect, useLocation } from 'wouter-preact'
+import { hangsOnGauge } from '../../../core/planning/remedies/short-of-stretch.ts'
 import { Button } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { Cautions } from '../../parts/notice.tsx'
@@ -58,7 +59,7 @@ function Help({ onTaken }: { onTaken: () => void }) {
   return (
     <>
       {tapeDoubt > 0 && <MeasureAgain asked={asked} given={given} />}
-      {verdict.sign !== 'doubt' && (
+      {(verdict.sign !== 'doubt' || hangsOnGauge(verdict.answer)) && (
         <Remedies asked={asked} pattern={pattern.value} given={given} onTaken={onTaken} />
       )}
     </>

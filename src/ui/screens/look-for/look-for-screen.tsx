@@ -6,7 +6,7 @@ import { givenNow, lookFor, openLookFor, stopWork, workOut } from '../../state/l
 import type { LookForList } from '../../state/look-for-list.ts'
 import { settings } from '../../state/settings-state.ts'
 import { lookForWords } from '../../words/en/look-for.ts'
-import { writeSmall } from '../../words/format.ts'
+import { writeNumber, writeSmall } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import { AddSheet } from './add-sheet.tsx'
 import { Among } from './among.tsx'
@@ -79,7 +79,7 @@ function Foot({ any, onAdd }: { any: boolean; onAdd: () => void }) {
 
 /** What every figure takes for granted. */
 function Notes() {
-  const { tapeDoubt } = settings.value
+  const { tapeDoubt, stretchDoubt } = settings.value
   return (
     <section class="look-for-notes" aria-labelledby="look-for-notes">
       <h2 id="look-for-notes">{lookForWords.notes}</h2>
@@ -87,6 +87,7 @@ function Notes() {
       <p>
         {tapeDoubt > 0 ? lookForWords.doubt(writeSmall(tapeDoubt, settings.value)) : lookForWords.noDoubt}
       </p>
+      {stretchDoubt > 0 && <p>{lookForWords.stretchDoubt(writeNumber(stretchDoubt))}</p>}
     </section>
   )
 }

@@ -110,6 +110,7 @@ function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
   if (!garment) return null
   // Nobody looks at it any longer.
   const verdict = row.verdict === 'undecided' && state !== 'running' ? 'not-found' : row.verdict
+  const hanging = verdict === 'fits' ? hangingWords(row) : null
   return (
     <CardLink
       to={`/projects/${project.id}/lay/${garment.id}/${encodeURIComponent(role)}`}
@@ -120,13 +121,18 @@ function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
         </span>
       }
     >
-      <span class={`donor-verdict donor-${verdict}`}>
-        <Icon name={ICONS[verdict]} size={20} />
-        {texts.verdicts[verdict]}
+      <span class={`donor-verdict donor-${hanging ? 'doubt' : verdict}`}>
+        <Icon name={hanging ? 'doubt' : ICONS[verdict]} size={20} />
+        {hanging ?? texts.verdicts[verdict]}
       </span>
       <span class="card-text">{factsOf(row, garment.cloth.colour)}</span>
     </CardLink>
   )
+}
+
+/** What a lay found hangs on; null: nothing. */
+function hangingWords({ stretch }: DonorRow): string | null {
+  return stretch === null || stretch === 'sure' ? null : texts.hanging[stretch]
 }
 
 function factsOf({ verdict, waste, price, missing }: DonorRow, colour: string): string {

@@ -54,9 +54,10 @@ function Shown({ project, garment, role }: ShownProps) {
     (each) => each.project === project.id && each.garment === garment.id && servesRole(project, each, role),
   )
   const roles = role === null ? rolesIn(project, before?.pieces ?? []) : [role]
+  const { stretchDoubt } = settings.value
   const question = useMemo(
-    () => projectQuestion(project, garment, roles.length > 0 ? roles : null, records),
-    [project, garment, records, roles.join('\n')],
+    () => projectQuestion(project, garment, roles.length > 0 ? roles : null, records, stretchDoubt),
+    [project, garment, records, stretchDoubt, roles.join('\n')],
   )
   useEffect(() => (question ? askLayOn(question) : undefined), [question])
   const verdict = layOn.value

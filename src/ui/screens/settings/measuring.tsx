@@ -1,15 +1,18 @@
 import { useSignal } from '@preact/signals'
+import type { Percent } from '../../../core/base/units.ts'
 import { Button } from '../../parts/button.tsx'
 import { Choice } from '../../parts/choice.tsx'
 import { GapPicker } from '../../parts/gap-picker.tsx'
+import { Picker } from '../../parts/picker.tsx'
 import { changeSettings, settings } from '../../state/settings-state.ts'
 import { settingsWords } from '../../words/en/settings.ts'
 import { writeNumber, writeSmall } from '../../words/format.ts'
+import { words } from '../../words/words.ts'
 import { CardRuler } from '../check/card-ruler.tsx'
 
 /** Units, how far a tape may be off, the room for the shears, the ruler on the screen. */
 export function Measuring() {
-  const { units, inchFraction, tapeDoubt, clearance } = settings.value
+  const { units, inchFraction, tapeDoubt, stretchDoubt, clearance } = settings.value
   return (
     <>
       <Choice
@@ -39,6 +42,17 @@ export function Measuring() {
         units={settings.value}
         onPick={(value) => changeSettings({ tapeDoubt: value })}
       />
+      <Picker
+        id="stretch-doubt"
+        label={settingsWords.stretchDoubt}
+        hint={settingsWords.stretchDoubtHint}
+        options={pointsWith(stretchDoubt).map((points) => ({
+          value: String(points),
+          label: points === 0 ? words.parts.none : settingsWords.points(writeNumber(points)),
+        }))}
+        value={String(stretchDoubt)}
+        onPick={(picked) => changeSettings({ stretchDoubt: Number(picked) })}
+      />
       <GapPicker
         id="least-gap"
         label={settingsWords.gap}
@@ -50,6 +64,13 @@ export function Measuring() {
       <Ruler />
     </>
   )
+}
+
+const POINTS: readonly Percent[] = [0, 2, 3, 5, 8, 10, 15]
+
+/** The usual ones, and hers. */
+function pointsWith(hers: Percent): readonly Percent[] {
+  return [...new Set([...POINTS, hers])].sort((a, b) => a - b)
 }
 
 /** The true scale of this screen, once a bank card has been held to it. */

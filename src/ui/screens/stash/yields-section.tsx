@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks'
 import { useLocation } from 'wouter-preact'
 import type { Garment } from '../../../core/garments/index.ts'
 import type { Pattern } from '../../../core/patterns/index.ts'
+import type { YieldRow } from '../../../core/planning/donors/yields.ts'
 import { Button } from '../../parts/button.tsx'
 import { CardButton } from '../../parts/card.tsx'
 import { checkAgain } from '../../state/check-again.ts'
@@ -15,6 +16,12 @@ import { patternName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
 
 const texts = stashWords.yields
+
+/** The size, and what it hangs on. */
+function sizeWords(size: string, rows: readonly YieldRow[] | undefined): string {
+  const stretch = rows?.find((row) => row.size === size)?.stretch
+  return stretch && stretch !== 'sure' ? texts.hanging[stretch](size) : size
+}
 
 /** What the garment would yield of all her patterns, sizes and versions. */
 export function YieldsSection({ garment }: { garment: Garment }) {
@@ -59,7 +66,10 @@ export function YieldsSection({ garment }: { garment: Garment }) {
               <li key={`${pattern.id} ${version.id}`}>
                 <CardButton title={patternName(pattern)} onPress={() => check(pattern, version.id, largest)}>
                   <span class="card-text">
-                    {texts.sizes(pattern.versions.length > 1 ? version.name : null, writeList(sizes))}
+                    {texts.sizes(
+                      pattern.versions.length > 1 ? version.name : null,
+                      writeList(sizes.map((size) => sizeWords(size, rows))),
+                    )}
                   </span>
                 </CardButton>
               </li>,

@@ -57,5 +57,7 @@ export const lookForWords = {
   usual:
     'For garments of usual make and proportions, without flaws, opened by cutting beside seams and hems, right side out. A real one may differ: check it in the shop.',
   doubt: (doubt: string) => `Allows for a tape that is off by ${doubt} in every measure.`,
+  stretchDoubt: (points: string) =>
+    `The stretch asked is what your hands must show: ${points} points more than is needed, as a gauge may be off by that.`,
   noDoubt: 'Takes the tape at its word.',
 } as const

@@ -77,6 +77,11 @@ export const projectWords = {
       'not-found': 'no way found so far',
       undecided: 'still looking',
     },
+    hanging: {
+      barely: 'yields it, if your gauge is right',
+      'just-under': 'yields it, if its stretch was measured too low',
+      unmeasured: 'yields it, if it stretches enough: not measured',
+    },
     waste: (area: string) => `${area} left over`,
     missing: (share: string) => `${share} without a place`,
   },

@@ -75,6 +75,11 @@ export const remedyWords = {
   otherVersion: (version: string) => `Make the version “${version}”`,
   otherVersionLess: (area: string) => `Takes less cloth, by ${area}.`,
   otherVersionMore: 'Takes no less cloth, but asks less of its stretch.',
+  largerSize: (size: string, body: string) => `Make size ${size}, for a body of size ${body}`,
+  largerSizeCost: (percent: string) =>
+    `It is wider by itself, so that cloth stretching ${percent} passes the same body. It will be longer too: shorten it as it is fitted.`,
+  largerSizeLoose:
+    'It is as wide without stretch as the smaller one stretched. It will be longer too: shorten it as it is fitted.',
   smallerSize: (size: string) => `Make size ${size}`,
   smallerSizeCost: (down: number) =>
     down === 1 ? 'One size smaller than you chose.' : `${down} sizes smaller than you chose.`,

@@ -8,6 +8,10 @@ export const settingsWords = {
   tapeDoubt: 'How far off may your tape be?',
   tapeDoubtHint: (least: string, most: string) =>
     `A soft garment laid flat is measured to about ${least} to ${most}. A verdict with less than that to spare says so.`,
+  stretchDoubt: 'How far off may your stretch be?',
+  stretchDoubtHint:
+    'Stretch pulled by hand is right to about 5 points: 50 % may be 45 or 55. A verdict that hangs on them says so.',
+  points: (points: string) => `${points} points`,
   gap: 'Least gap between pieces',
   gapHint: 'Room for the shears. A pattern that asks for more gets more.',
   ruler: 'Ruler on the screen',

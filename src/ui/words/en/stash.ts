@@ -128,7 +128,9 @@ export const stashWords = {
     cannot: (count: number) =>
       count === 1 ? 'One cannot: that is proved.' : `${count} cannot: that is proved.`,
     open: (count: number) => (count === 1 ? 'One may or may not' : `${count} may or may not`),
-    openHow: 'No way was found so far, and no proof that there is none. A check of the garment looks longer.',
+    openHow:
+      'No way was found so far, and no proof that there is none; or how far it stretches was never measured. A check of the garment tells more.',
+    hanging: 'Hangs on its stretch',
     more: (count: number) => (count === 1 ? 'And one more.' : `And ${count} more.`),
     stopped: 'Stopped.',
     lookOn: 'Look on',
@@ -140,6 +142,11 @@ export const stashWords = {
     looking: (count: number) => `Tried ${count} sizes and versions so far.`,
     ended: 'These it yields whole, all cloths of the pattern from this one.',
     failed: 'The search broke off. Try again.',
+    hanging: {
+      barely: (size: string) => `${size} if your gauge is right`,
+      'just-under': (size: string) => `${size} if its stretch was measured too low`,
+      unmeasured: (size: string) => `${size} if it stretches enough`,
+    },
     sizes: (version: string | null, sizes: string) => (version ? `${version}: ${sizes}` : sizes),
     none: 'None of your patterns was found to come out of it whole.',
   },

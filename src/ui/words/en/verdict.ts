@@ -30,6 +30,22 @@ export const verdict = {
   doubtShort: (spare: string) => `Only ${spare} to spare`,
   doubtHint: (room: string) =>
     `A tape on a soft garment may be off by so much that ${room} to spare would make it sure. Measure again before you decide.`,
+  gauge: {
+    barely: 'Fits if your gauge is right',
+    'just-under': 'Just enough stretch, if your gauge is right',
+    unmeasured: (needed: string) => `Fits if it stretches ${needed}`,
+    unmeasuredHint: (piece: string, needed: string) =>
+      `“${piece}” needs ${needed}, and the stretch of this cloth was never measured. Stretch it before you decide.`,
+    unmeasuredShort: 'Stretch not measured',
+    hint: (piece: string, needed: string, measured: string) =>
+      `“${piece}” needs ${needed}; you measured ${measured}, and hands may be off by more than lies between. Stretch it again before you decide.`,
+    short: (needed: string, measured: string) => `Needs ${needed}, measured ${measured}`,
+    ways: {
+      across: (percent: string) => `${percent} across`,
+      along: (percent: string) => `${percent} along`,
+    },
+    and: ' and ',
+  },
   cannot: 'Cannot be cut from this',
   open: 'No way found to cut it',
   openHint: 'That is not a proof: there may still be a way. Another size or version may do.',

@@ -47,7 +47,7 @@ describe('one role from several cloths', () => {
   })
 
   it('puts the ways in the order that single donors have: colour, waste, price, good cloth spoilt', () => {
-    const share = { colour: 'as-wanted', price: 5, waste: 0, spoils: 0 } as const
+    const share = { colour: 'as-wanted', price: 5, waste: 0, spoils: 0, stretch: null } as const
     const worse = [{ colour: 'other' as const }, { waste: 90_000 }, { price: 9 }, { spoils: 800 }]
     worse.forEach((first, i) => {
       for (const second of worse.slice(i + 1)) {
@@ -78,7 +78,7 @@ describe('what one donor would yield', () => {
   const bag = { ...patternOf([boxPiece('side', 120, 120, { copies: 2 })]), id: 'bag' }
 
   it('tells every size and version of every pattern, the likeliest first', () => {
-    const rows = [...yieldsOf(cloth('sheet', 300, 150), [bag, cap], 0, UNHURRIED)]
+    const rows = [...yieldsOf(cloth('sheet', 300, 150), [bag, cap], { clearance: 0 }, UNHURRIED)]
     expect(rows.map(({ pattern, size, verdict }) => [pattern, size, verdict])).toEqual([
       ['cap', 'S', 'fits'],
       ['cap', 'M', 'fits'],
@@ -88,8 +88,10 @@ describe('what one donor would yield', () => {
   })
 
   it('goes on from the rows it has told', () => {
-    const all = [...yieldsOf(cloth('sheet', 300, 150), [bag, cap], 0, UNHURRIED)]
-    const rest = [...yieldsOf(cloth('sheet', 300, 150), [bag, cap], 0, UNHURRIED, all.slice(0, 2))]
+    const all = [...yieldsOf(cloth('sheet', 300, 150), [bag, cap], { clearance: 0 }, UNHURRIED)]
+    const rest = [
+      ...yieldsOf(cloth('sheet', 300, 150), [bag, cap], { clearance: 0 }, UNHURRIED, all.slice(0, 2)),
+    ]
     expect(rest.map(({ pattern, size }) => [pattern, size])).toEqual(
       all.slice(2).map(({ pattern, size }) => [pattern, size]),
     )

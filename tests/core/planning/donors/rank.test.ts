@@ -9,7 +9,15 @@ const AREA = 10_000
 const lay = { verdict: 'fits', placements: [], reason: null, leftOut: [], spare: 0, elapsedMs: 0 } as const
 
 function row(donor: string, more: Partial<DonorRow> = {}): DonorRow {
-  const plain = { verdict: 'fits', looks: 1, heads: 'up', lay, colour: 'as-wanted', price: 5 } as const
+  const plain = {
+    verdict: 'fits',
+    looks: 1,
+    heads: 'up',
+    lay,
+    colour: 'as-wanted',
+    price: 5,
+    stretch: null,
+  } as const
   return { ...plain, donor, waste: 0, spoils: 0, missing: 0, ...more }
 }
 
@@ -17,6 +25,9 @@ describe('the order of donors', () => {
   it('goes by verdict, colour, waste, price and good cloth spoilt, in this order', () => {
     const worse: readonly Partial<DonorRow>[] = [
       { verdict: 'cannot' },
+      { stretch: 'unmeasured' },
+      { stretch: 'just-under' },
+      { stretch: 'barely' },
       { colour: 'other' },
       { waste: 9000 },
       { price: 9 },

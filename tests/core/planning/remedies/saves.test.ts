@@ -6,6 +6,7 @@ import { emptyGarment } from '../../../../src/core/garments/starting.ts'
 import type { PieceShape } from '../../../../src/core/patterns/pattern.ts'
 import type { CheckQuestion } from '../../../../src/core/planning/check.ts'
 import type { RemedyStep } from '../../../../src/core/planning/remedies/remedy.ts'
+import { isSaved } from '../../../../src/core/planning/remedies/short-of-stretch.ts'
 import { solveRemedies } from '../../../../src/core/planning/remedies/solve-remedies.ts'
 import {
   answered,
@@ -199,6 +200,61 @@ describe('pairs', () => {
     const outcomes = [...solveRemedies(roomy, answered(roomy, within(5)), within(5))]
     expect(outcomes.map(({ remedy }) => remedy.steps.length)).not.toContain(2)
     expect(outcomes.some(({ answer }) => answer.lay.verdict === 'fits')).toBe(true)
+  })
+})
+
+describe('cloth that stretches too little', () => {
+  const across = (percent: number) => ({ needs: { across: percent, along: 0 } })
+  const shapes = Object.fromEntries(
+    [80, 90, 100, 110].map((width, k) => [
+      'SMLX'[k] as string,
+      { form: 'box', width, height: 60, allowance: 0 } as const,
+    ]),
+  )
+  const pattern = patternOf([boxPiece('front', 0, 0, { ...across(50), shapes })], {
+    sizes: ['S', 'M', 'L', 'X'],
+  })
+  const asked = (stretch: number): CheckQuestion => ({
+    ...asking(pattern, remnant(SHEET, { stretch: { across: stretch, along: 0 } }), { stretchDoubt: 5 }),
+    size: 'S',
+  })
+  const outcomesOf = (question: CheckQuestion) => {
+    const answer = answered(question, within(5))
+    return { answer, outcomes: [...solveRemedies(question, answer, within(5))] }
+  }
+
+  it('is saved by the larger size that passes the same body', () => {
+    // By hand: 80 wide stretched by 50 % passes 120; 90 wide needs 33.3 %, 100 wide 20 %, 110 wide 9.1 %.
+    const { answer, outcomes } = outcomesOf(asked(22))
+    expect(answer.lay.reason?.kind).toBe('stretch')
+    expect(
+      outcomes.map(({ remedy, answer: { lay, stretch } }) => [
+        remedy.question.size,
+        lay.verdict,
+        stretch?.standing,
+      ]),
+    ).toEqual([
+      ['L', 'fits', 'barely'],
+      ['X', 'fits', 'sure'],
+    ])
+    const [step] = outcomes[0]?.remedy.steps ?? []
+    expect(step).toMatchObject({ kind: 'larger-size', size: 'L', up: 2, body: 'S', pieces: ['front'] })
+    expect(step?.kind === 'larger-size' && step.needs.across).toBeCloseTo(20)
+  })
+
+  it('is helped by a larger size too where only the doubt lets it pass', () => {
+    const { answer, outcomes } = outcomesOf(asked(47))
+    expect(answer.stretch?.standing).toBe('just-under')
+    expect(outcomes.map(({ remedy }) => remedy.question.size)).toEqual(['M'])
+    expect(outcomes.every((outcome) => isSaved(answer, outcome.answer))).toBe(true)
+  })
+
+  it('is no reason for a larger size where the room is the trouble, nor where nobody measured', () => {
+    const small = { ...asked(60), garment: remnant(rectangle(50, 50), { stretch: { across: 60, along: 0 } }) }
+    const kinds = outcomesOf(small).outcomes.flatMap(({ remedy }) => remedy.steps.map(({ kind }) => kind))
+    expect(kinds).not.toContain('larger-size')
+    const unknown = { ...asked(0), garment: remnant(SHEET) }
+    expect(outcomesOf(unknown).outcomes).toEqual([])
   })
 })
 

@@ -47,6 +47,13 @@ function briefOf(question: BriefQuestion): KindBrief {
 }
 
 describe('what to look for', () => {
+  it('asks of the stretch what hands must show that may be off, and nothing where none is needed', () => {
+    const told = (stretchDoubt?: number) =>
+      briefOf(asking({ kind: 'cloth', ...(stretchDoubt === undefined ? {} : { stretchDoubt }) })).stretch
+    expect(told()).toEqual({ across: 40, along: 0 })
+    expect(told(5)).toEqual({ across: 45, along: 0 })
+  })
+
   it('is, of cloth, the width and length that rectangles take, in steps in which it is bought', () => {
     // Raw ends cost nothing; cloth is bought by 5 cm, so 410 mm take 450, and 400 are proved too little.
     const { enough, tooSmall, stretch, oneWay, label } = briefOf(
