@@ -31,7 +31,7 @@ export const EFFORT = {
   bestFits: 4,
 }
 
-/** Slices of late proofs, some milliseconds each, after each slice of the search. */
+/** Slices of proofs, some milliseconds each, after each slice of the search. */
 export const PROOF_SLICES = 16
 
 /** Constructive lays. */

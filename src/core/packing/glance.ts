@@ -1,5 +1,6 @@
 import { NO_DEADLINE } from '../base/deadline.ts'
 import type { Random } from '../base/random.ts'
+import { ended } from '../base/slices.ts'
 import type { Refutation } from './answer.ts'
 import { refuteAlone } from './proof/alone.ts'
 import { refuteWhole } from './proof/refute.ts'
@@ -18,9 +19,9 @@ const ROUNDS = 4
 export function glance(model: Model, random: Random): Layout | Refutation {
   const { problem } = model
   const withRoom = itemsWithRoom(model)
-  const alone = refuteAlone(problem, withRoom)
+  const alone = ended(refuteAlone(problem, withRoom))
   if (alone) return alone
-  const layout = constructRounds(model, random, NO_DEADLINE, ROUNDS)
+  const layout = ended(constructRounds(model, random, NO_DEADLINE, ROUNDS))
   if (layoutServes(model, layout)) return layout
-  return refuteWhole(problem) ?? layout
+  return ended(refuteWhole(problem)) ?? layout
 }

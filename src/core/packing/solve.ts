@@ -1,13 +1,14 @@
 import type { Clock, Deadline } from '../base/deadline.ts'
 import { seededRandom } from '../base/random.ts'
+import type { Slices } from '../base/slices.ts'
 import type { PackingAnswer, Refutation } from './answer.ts'
 import { EFFORT, PROOF_SLICES } from './config.ts'
 import { engineOf } from './engine/engine.ts'
 import { glance } from './glance.ts'
 import type { CopyRef, PackingProblem, Placement } from './problem.ts'
-import { lateProofs, refuteEarly } from './proof/refute.ts'
+import { earlyProofs, lateProofs } from './proof/refute.ts'
 import { type Layout, layoutPlacements, layoutServes } from './search/layout.ts'
-import { createModel, itemsWithRoom, type Model } from './search/model.ts'
+import { createModel, itemsWithRoom, lacksRoom, type Model } from './search/model.ts'
 import { type SearchControl, searchSlices } from './search/portfolio.ts'
 import { layoutFromPlacements } from './search/transfer.ts'
 
@@ -35,15 +36,15 @@ export interface PackingControl {
  * same whenever they end before the deadline.
  */
 export function solve(problem: PackingProblem, control: PackingControl): PackingAnswer {
-  const model = createModel(problem, engineOf(problem))
-  if (control.glance) return answerFrom(model, glance(model, seededRandom(control.seed)))
-  const search = searchSlices(model, EFFORT, searchControl(model, control))
+  const exact = createModel(problem, engineOf(problem))
+  if (control.glance) return answerFrom(exact, glance(exact, seededRandom(control.seed)))
+  const tilted = tiltedOf(problem)
+  // What has room only when it is tilted is no part of any lay of exact turns.
+  const model = (lacksRoom(exact) && tilted?.()) || exact
+  const search = searchSlices(model, EFFORT, searchControl(model, tilted, control))
   // A lay is often found sooner than any proof; only when the first try fails is it worth asking for one.
   let slice = search.next()
-  if (slice.done && layoutServes(model, slice.value)) return answerFrom(model, slice.value)
-  const early = refuteEarly(problem, itemsWithRoom(model))
-  if (early) return { verdict: 'cannot', refutation: early }
-  const proofs = lateProofs(problem)
+  const proofs = allProofs(model)
   let refutation: Refutation | null | undefined
   while (!slice.done) {
     if (refutation === undefined) refutation = proofSlices(proofs, control.deadline)
@@ -53,11 +54,13 @@ export function solve(problem: PackingProblem, control: PackingControl): Packing
   return answerFrom(model, slice.value)
 }
 
-/** Some slices of the late proofs: a refutation, null once there is none to be had, undefined while undecided. */
-function proofSlices(
-  proofs: Generator<void, Refutation | null>,
-  deadline: Deadline,
-): Refutation | null | undefined {
+function* allProofs(model: Model): Slices<Refutation | null> {
+  const { problem } = model
+  return (yield* earlyProofs(problem, itemsWithRoom(model))) ?? (yield* lateProofs(problem))
+}
+
+/** Some slices of the proofs: a refutation, null once there is none to be had, undefined while undecided. */
+function proofSlices(proofs: Slices<Refutation | null>, deadline: Deadline): Refutation | null | undefined {
   for (let k = 0; k < PROOF_SLICES && !deadline.passed(); k++) {
     const { done, value } = proofs.next()
     if (done) return value
@@ -65,23 +68,24 @@ function proofSlices(
   return undefined
 }
 
-function searchControl(model: Model, control: PackingControl): SearchControl {
+/** The same problem with tilted turns too, made once when it is asked for; null if nothing may be tilted. */
+function tiltedOf(problem: PackingProblem): (() => Model) | null {
+  if (!problem.items.some(({ ways }) => ways.flat().some(({ tilt }) => tilt > 0))) return null
+  let model: Model | null = null
+  return () => {
+    model ??= createModel(problem, engineOf(problem), 'tilted')
+    return model
+  }
+}
+
+function searchControl(model: Model, tilted: (() => Model) | null, control: PackingControl): SearchControl {
   const { seed, deadline, onProgress, warmStart } = control
-  let tilted: Model | null = null
-  const tilts = model.problem.items.some(({ ways }) => ways.flat().some(({ tilt }) => tilt > 0))
   return {
     random: seededRandom(seed),
     deadline,
     ...(onProgress ? { onBetter: (better) => onProgress(packingFrom(model, better)) } : {}),
     ...(warmStart ? { warmStart: layoutFromPlacements(model, warmStart) } : {}),
-    ...(tilts
-      ? {
-          tilted: () => {
-            tilted ??= createModel(model.problem, engineOf(model.problem), 'tilted')
-            return tilted
-          },
-        }
-      : {}),
+    ...(tilted ? { tilted } : {}),
   }
 }
 

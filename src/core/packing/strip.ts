@@ -111,8 +111,23 @@ class StripSearch {
     })
     const rule = RULES[2]
     if (!rule) return
-    const layout = constructLayout(model, { order, regions: [0], rule, firstFit: true })
-    this.accept(model, layout)
+    const recipe = { order, regions: [0], rule, firstFit: true }
+    const layout = constructLayout(model, recipe, this.control.deadline)
+    this.accept(model, this.inARow(model, layout))
+  }
+
+  /** The lay with what had no time to be placed one after another behind it: a lay there is always. */
+  private inARow(model: Model, layout: Layout): Layout {
+    const { clearance, height } = this.problem
+    let end = usedLength(layout)
+    return layout.map((spot, c) => {
+      const option = model.copies[c]?.kind.allowed.find(({ shape: { box } }) => box.maxY - box.minY <= height)
+      if (spot || !option) return spot
+      const { box } = option.shape
+      const x = end + clearance - box.minX
+      end = x + box.maxX
+      return { option, x, y: -box.minY }
+    })
   }
 
   /** The lay in a shorter strip: everything beyond a cut at a chance place moves back by the difference. */

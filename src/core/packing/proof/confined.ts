@@ -1,3 +1,4 @@
+import type { Slices } from '../../base/slices.ts'
 import type { Deg, Mm } from '../../base/units.ts'
 import { ringsIntersection } from '../../geometry/clipper.ts'
 import { polygonMoved } from '../../geometry/transform.ts'
@@ -18,15 +19,18 @@ import { halves, NARROWEST, waysInParts, waysNoWider } from './turns.ts'
  * copy alone is too much. Ranges of turns are cut finer until they are settled. Kind `shows` if there is a spot to
  * show, else `sit`.
  */
-export function refuteConfined(problem: PackingProblem): Refutation | null {
-  const index = neededItems(problem).find((i) => {
+export function* refuteConfined(problem: PackingProblem): Slices<Refutation | null> {
+  for (const i of neededItems(problem)) {
     const item = problem.items[i] as Item
-    return isConfined(item) && hasNoPlace(item, problem.regions)
-  })
-  if (index === undefined) return null
+    if (isConfined(item) && (yield* hasNoPlace(item, problem.regions))) return yield* refutationOf(problem, i)
+  }
+  return null
+}
+
+function* refutationOf(problem: PackingProblem, index: number): Slices<Refutation> {
   const item = problem.items[index] as Item
   const seated = item.sits === undefined ? {} : seatFigures(problem, item, item.sits)
-  const shown = item.shows ? showingFigures(problem, item, item.shows) : {}
+  const shown = item.shows ? yield* showingFigures(problem, item, item.shows) : {}
   const certificate = { by: 'no-place', item: index } as const
   return { kind: item.shows ? 'shows' : 'sit', items: [index], figures: { ...seated, ...shown }, certificate }
 }
@@ -34,12 +38,13 @@ export function refuteConfined(problem: PackingProblem): Refutation | null {
 /** More ranges of turns than this are not looked at: some tenths of a second. */
 const MOST_WAYS = 300
 
-/** True if it is proved that the item has no place; ends at the first turn that has one for all that is known. */
-function hasNoPlace(item: Item, regions: readonly Region[]): boolean {
+/** True if it is proved that the item has no place; ends at the first turn that has one for all that is known. Pauses at each. */
+function* hasNoPlace(item: Item, regions: readonly Region[]): Slices<boolean> {
   let looked = 0
   for (const [r, region] of regions.entries()) {
     const open = [...waysInParts(confinedWays(item, region, item.ways[r] ?? []))]
     for (let way = open.pop(); way !== undefined; way = open.pop()) {
+      yield
       if (++looked > MOST_WAYS || mayLie(item, region, { ...way, tilt: 0 })) return false
       if (way.tilt === 0 || !mayLie(item, region, way)) continue
       if (way.tilt < NARROWEST) return false
@@ -81,14 +86,21 @@ function seatLength({ from, to }: Seat): Mm {
 }
 
 /** How near the spot must be, and no less than what distance is left where the item has room and holds all of the spot. */
-function showingFigures({ regions }: PackingProblem, item: Item, shows: Showing): Record<string, number> {
+function* showingFigures(
+  { regions }: PackingProblem,
+  item: Item,
+  shows: Showing,
+): Slices<Record<string, number>> {
   const { within } = shows
   const lies = regions.flatMap((region, r) =>
     waysNoWider(waysInParts(item.ways[r] ?? []), FINE_TILT).map((way) => ({ region, way })),
   )
   if (lies.length > MOST_LIES) return { within }
-  const distances = lies.map(({ region, way }) => leastDistance(item, shows, groundOf(item, region), way))
-  const nearest = distances.includes(null) ? 0 : Math.min(...(distances as Mm[]))
+  let nearest = Number.POSITIVE_INFINITY
+  for (const { region, way } of lies) {
+    nearest = Math.min(nearest, leastDistance(item, shows, groundOf(item, region), way) ?? 0)
+    yield
+  }
   return Number.isFinite(nearest) && nearest > within ? { within, nearest } : { within }
 }
 

@@ -1,4 +1,5 @@
 import type { Deadline } from '../../base/deadline.ts'
+import { ended, type Slices } from '../../base/slices.ts'
 import type { Refutation } from '../answer.ts'
 import type { PackingProblem } from '../problem.ts'
 import { refuteAlone } from './alone.ts'
@@ -15,27 +16,34 @@ import { refuteWholeSquares } from './whole-squares.ts'
 const EARLY_TILT = 7.5
 
 /**
- * The proofs that take milliseconds, the plainest first. null: nothing is proved.
+ * The proofs that mostly end within milliseconds, the plainest first, in slices: each `next()` does a bounded amount of
+ * work, some polygon operations, so that a solver can take turns with its own search in a fixed order. Done with `null`:
+ * nothing more to try.
  *
  * @param withRoom Indices of items known to have a place by themselves.
  */
-export function refuteEarly(problem: PackingProblem, withRoom?: ReadonlySet<number>): Refutation | null {
-  return refuteByArea(problem) ?? refuteAlone(problem, withRoom) ?? refuteWhole(problem)
+export function* earlyProofs(
+  problem: PackingProblem,
+  withRoom?: ReadonlySet<number>,
+): Slices<Refutation | null> {
+  return refuteByArea(problem) ?? (yield* refuteAlone(problem, withRoom)) ?? (yield* refuteWhole(problem))
 }
 
 /** Those of the early proofs that go beyond areas and single items in free places. */
-export function refuteWhole(problem: PackingProblem): Refutation | null {
-  const confined = refuteConfined(problem)
+export function* refuteWhole(problem: PackingProblem): Slices<Refutation | null> {
+  const confined = yield* refuteConfined(problem)
   if (confined) return confined
   const relaxed = new Relaxed(problem, EARLY_TILT)
-  return refuteByReach(relaxed) ?? refuteTogether(relaxed)
+  return (yield* refuteByReach(relaxed)) ?? (yield* refuteTogether(relaxed))
 }
 
-/**
- * The proofs that search, in slices: each `next()` does a bounded amount of work, some milliseconds, so that a
- * solver can take turns with its own search in a fixed order. Done with `null`: nothing more to try.
- */
-export function* lateProofs(problem: PackingProblem): Generator<void, Refutation | null> {
+/** All early proofs in one go. null: nothing is proved. */
+export function refuteEarly(problem: PackingProblem): Refutation | null {
+  return ended(earlyProofs(problem))
+}
+
+/** The proofs that search, in slices as the early ones. */
+export function* lateProofs(problem: PackingProblem): Slices<Refutation | null> {
   return (
     (yield* refuteWholeSquares(problem)) ??
     (yield* refuteByPoints(problem)) ??

@@ -1,3 +1,4 @@
+import type { Slices } from '../../base/slices.ts'
 import { ringsDifference } from '../../geometry/clipper.ts'
 import { minkowskiSum, polygonNegated } from '../../geometry/minkowski.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
@@ -13,83 +14,111 @@ import { squareSide } from './squares.ts'
  * Lemma: every packing assigns each copy to a region where it may lie, with no more area in a region than there
  * is, and no two copies that exclude each other. Two copies exclude each other in a region if every difference of
  * two positions from their domains is an overlap. No assignment, no packing; exact depth-first search. Copies are
- * taken by size, and the first prefix without an assignment is the group that cannot be placed.
+ * taken by size, and the first prefix without an assignment is the group that cannot be placed. Pauses at every question
+ * to the polygons, and given up where there are too many.
  */
-export function refuteTogether(relaxed: Relaxed): Refutation | null {
+export function* refuteTogether(relaxed: Relaxed): Slices<Refutation | null> {
   const { problem } = relaxed
   const size = (item: number) => areaOf(problem, item)
   const copies = [...neededItems(problem)]
     .sort((a, b) => size(b) - size(a))
     .flatMap((item) => Array.from({ length: problem.items[item]!.copies }, () => item))
-  const search = new AssignmentSearch(relaxed, size)
-  for (let count = 1; count <= copies.length; count++) {
-    const found = search.assigns(copies.slice(0, count))
-    if (found === 'too-long') return null
-    if (found === 'none')
-      return {
-        kind: 'group',
-        items: [...new Set(copies.slice(0, count))],
-        figures: {
-          copies: count,
-          regions: problem.regions.length,
-          ...pairFigures(problem, copies.slice(0, count)),
-        },
-        certificate: { by: 'sharing', copies: copies.slice(0, count) },
-      }
+  const search = new AssignmentSearch(relaxed, size, copies)
+  if ((yield* search.assigns()) !== 'none') return null
+  const first = copies.slice(0, search.deepest + 1)
+  return {
+    kind: 'group',
+    items: [...new Set(first)],
+    figures: { copies: first.length, regions: problem.regions.length, ...pairFigures(problem, first) },
+    certificate: { by: 'sharing', copies: first },
   }
-  return null
 }
 
-/** Steps after which a search for an assignment is given up: some tens of milliseconds. */
+/** Steps, and questions to the polygons, after which a search for an assignment is given up. */
 const MOST_STEPS = 100_000
+const MOST_QUESTIONS = 4000
+
+/** Steps between two pauses where all is known. */
+const PAUSE_STEPS = 1000
 
 class AssignmentSearch {
+  /** The most copies, from the first, that were ever assigned together. */
+  deepest = 0
   private readonly excluded = new Map<string, boolean>()
+  private readonly lies = new Map<string, boolean>()
   private readonly ground: readonly number[]
+  private readonly held: readonly number[][]
+  private readonly used: number[]
   private steps = 0
+  private questions = 0
 
   constructor(
     private readonly relaxed: Relaxed,
     private readonly size: (item: number) => number,
+    private readonly copies: readonly number[],
   ) {
     this.ground = relaxed.problem.regions.map((region) => groundArea(region))
+    this.held = this.ground.map(() => [])
+    this.used = this.ground.map(() => 0)
   }
 
-  assigns(copies: readonly number[]): 'some' | 'none' | 'too-long' {
-    this.steps = 0
-    const held: number[][] = this.ground.map(() => [])
-    const used = this.ground.map(() => 0)
-    const place = (k: number, from: number): boolean => {
-      if (k === copies.length || ++this.steps > MOST_STEPS) return true
-      const item = copies[k] as number
-      for (let r = from; r < held.length; r++) {
-        const inRegion = held[r] as number[]
-        const before = used[r] as number
-        const after = before + this.size(item)
-        if (exceeds(after, this.ground[r] as number) || !this.relaxed.mayLieIn(item, r)) continue
-        if (inRegion.some((other) => this.exclude(other, item, r))) continue
-        inRegion.push(item)
-        used[r] = after
-        // Equal copies take regions in order: any packing can be renamed so.
-        if (place(k + 1, copies[k + 1] === item ? r : 0)) return true
-        inRegion.pop()
-        used[r] = before
-      }
-      return false
-    }
-    const found = place(0, 0)
-    if (this.steps > MOST_STEPS) return 'too-long'
+  *assigns(): Slices<'some' | 'none' | 'too-long'> {
+    const found = yield* this.place(0, 0)
+    if (this.isTooLong) return 'too-long'
     return found ? 'some' : 'none'
   }
 
-  private exclude(a: number, b: number, region: number): boolean {
-    const key = a < b ? `${a} ${b} ${region}` : `${b} ${a} ${region}`
-    let excluded = this.excluded.get(key)
-    if (excluded === undefined) {
-      excluded = itemsExclude(this.relaxed, a, b, region)
-      this.excluded.set(key, excluded)
+  private get isTooLong(): boolean {
+    return this.steps > MOST_STEPS || this.questions > MOST_QUESTIONS
+  }
+
+  /** Assigns the copies from the k-th on, that one to a region from `from` on. True also once it takes too long. */
+  private *place(k: number, from: number): Slices<boolean> {
+    const { copies, held, used } = this
+    this.deepest = Math.max(this.deepest, k)
+    if (k === copies.length) return true
+    if (++this.steps % PAUSE_STEPS === 0) yield
+    const item = copies[k] as number
+    for (let r = from; r < held.length; r++) {
+      if (this.isTooLong) return true
+      const before = used[r] as number
+      const after = before + this.size(item)
+      if (exceeds(after, this.ground[r] as number) || !(yield* this.mayJoin(item, r))) continue
+      held[r]?.push(item)
+      used[r] = after
+      // Equal copies take regions in order: any packing can be renamed so.
+      if (yield* this.place(k + 1, copies[k + 1] === item ? r : 0)) return true
+      held[r]?.pop()
+      used[r] = before
     }
-    return excluded
+    return false
+  }
+
+  private *mayJoin(item: number, r: number): Slices<boolean> {
+    if (!(yield* this.mayLie(item, r))) return false
+    for (const other of this.held[r] as readonly number[])
+      if (yield* this.exclude(other, item, r)) return false
+    return true
+  }
+
+  private *mayLie(item: number, r: number): Slices<boolean> {
+    return yield* this.asked(this.lies, `${item} ${r}`, () => this.relaxed.mayLieIn(item, r))
+  }
+
+  private *exclude(a: number, b: number, region: number): Slices<boolean> {
+    const key = a < b ? `${a} ${b} ${region}` : `${b} ${a} ${region}`
+    return yield* this.asked(this.excluded, key, () => itemsExclude(this.relaxed, a, b, region))
+  }
+
+  private *asked(known: Map<string, boolean>, key: string, ask: () => boolean): Slices<boolean> {
+    let answer = known.get(key)
+    if (answer === undefined) {
+      yield
+      this.questions++
+      answer = ask()
+      known.set(key, answer)
+    }
+    return answer
   }
 }
 

@@ -56,15 +56,6 @@ export function* provedInEveryTurn(
   return true
 }
 
-/** The same without pauses. */
-export function holdsInEveryTurn(...asked: Parameters<typeof provedInEveryTurn>): boolean {
-  const proof = provedInEveryTurn(...asked)
-  for (;;) {
-    const { done, value } = proof.next()
-    if (done) return value
-  }
-}
-
 /** Ways without those whose core is the same but for a translation: quarter turns of a square, say. */
 export function withoutTwins(outline: Polygon, ways: readonly Way[]): readonly Way[] {
   const seen = new Set<string>()

@@ -25,7 +25,7 @@ interface Fit {
  */
 export function bestFitLayout(model: Model, random: Random, deadline: Deadline): Layout {
   const layout: (Spot | null)[] = model.copies.map(() => null)
-  const free = new FreeSpace(model.noFits)
+  const free = new FreeSpace(model.noFits, deadline)
   const sides = model.problem.regions.map(({ outline, forbidden }) => {
     const made = new Sides()
     made.add(polygonCounterClockwise(outline), 0, 0, false)

@@ -1,5 +1,6 @@
 import type { Deadline } from '../../base/deadline.ts'
 import type { Random } from '../../base/random.ts'
+import type { Slices } from '../../base/slices.ts'
 import { polygonArea, polygonBox } from '../../geometry/polygon.ts'
 import { CONFINED, CONSTRUCT } from '../config.ts'
 import { isConfined } from '../engine/confinement.ts'
@@ -23,17 +24,26 @@ function leastSide({ item }: ItemClass): number {
   return Math.min(box.maxX - box.minX, box.maxY - box.minY)
 }
 
+/** Lays between two pauses: a lay is often found sooner than any proof. */
+const PAUSE_ROUNDS = 4
+
 /**
  * Constructive lays, each from another order of items and regions and another rule, until one serves. Items that
- * found no room come earlier in later rounds (after Joslin and Clements 1999).
+ * found no room come earlier in later rounds (after Joslin and Clements 1999). Pauses after some of them.
  */
-export function constructRounds(model: Model, random: Random, deadline: Deadline, rounds: number): Layout {
+export function* constructRounds(
+  model: Model,
+  random: Random,
+  deadline: Deadline,
+  rounds: number,
+): Slices<Layout> {
   let best: Layout = model.copies.map(() => null)
   let bestWorth = -1
   const urgency = model.classes.map(() => 1)
   for (let round = 0; round < rounds; round++) {
     if (round > 0 && deadline.passed()) break
-    const layout = constructLayout(model, recipeFor(model, round, urgency, random))
+    if (round > 0 && round % PAUSE_ROUNDS === 0) yield
+    const layout = constructLayout(model, recipeFor(model, round, urgency, random), deadline)
     const worth = layoutWorth(model, layout)
     if (worth > bestWorth) {
       best = layout

@@ -1,3 +1,4 @@
+import type { Deadline } from '../../base/deadline.ts'
 import { type Random, shuffle } from '../../base/random.ts'
 import { polygonBox } from '../../geometry/polygon.ts'
 import type { Box } from '../../geometry/types.ts'
@@ -18,10 +19,15 @@ export interface Recipe {
   readonly firstFit: boolean
 }
 
-/** Places one copy after the other, each at the corner of its free space that the rule likes best. */
-export function constructLayout(model: Model, recipe: Recipe, fixed: Layout = []): Layout {
+/** Places one copy after the other, each at the corner of its free space that the rule likes best, until time is up. */
+export function constructLayout(
+  model: Model,
+  recipe: Recipe,
+  deadline: Deadline,
+  fixed: Layout = [],
+): Layout {
   const layout: (Spot | null)[] = model.copies.map((_, c) => fixed[c] ?? null)
-  const free = new FreeSpace(model.noFits)
+  const free = new FreeSpace(model.noFits, deadline)
   const taken = new Map<number, Box>()
   const put = (c: number, spot: Spot): void => {
     layout[c] = spot
@@ -35,6 +41,7 @@ export function constructLayout(model: Model, recipe: Recipe, fixed: Layout = []
   })
   for (const c of recipe.order) {
     if (layout[c]) continue
+    if (deadline.passed()) break
     const spot = bestSpot(model, recipe, free, taken, c)
     if (spot) put(c, spot)
   }

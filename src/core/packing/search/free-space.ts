@@ -1,3 +1,4 @@
+import type { Deadline } from '../../base/deadline.ts'
 import { ringsDifference } from '../../geometry/clipper.ts'
 import { polygonMoved } from '../../geometry/transform.ts'
 import type { Polygon, Rings } from '../../geometry/types.ts'
@@ -20,7 +21,10 @@ export class FreeSpace {
   private readonly taken: Spot[][] = []
   private readonly known = new Map<Option, Known>()
 
-  constructor(private readonly noFits: NoFitTable) {
+  constructor(
+    private readonly noFits: NoFitTable,
+    private readonly deadline: Deadline,
+  ) {
     noFits.makeRoom()
   }
 
@@ -34,8 +38,9 @@ export class FreeSpace {
     return this.taken[region] ?? []
   }
 
-  /** Positions at which the option overlaps nothing; its corners are the touching positions. */
+  /** Positions at which the option overlaps nothing; its corners are the touching positions. None once time is up. */
   of(option: Option): Rings {
+    if (this.deadline.passed()) return []
     const taken = this.takenIn(option.region)
     let known = this.known.get(option)
     if (!known) {
@@ -43,7 +48,11 @@ export class FreeSpace {
       this.known.set(option, known)
     }
     if (known.rings.length > 0 && known.seen < taken.length) {
-      const clip = taken.slice(known.seen).flatMap((spot) => this.noFitAt(spot, option.shape))
+      const clip: Polygon[] = []
+      for (const spot of taken.slice(known.seen)) {
+        clip.push(...this.noFitAt(spot, option.shape))
+        if (this.deadline.passed()) return []
+      }
       known.rings = ringsDifference(known.rings, clip)
     }
     known.seen = taken.length

@@ -27,7 +27,7 @@ export function improveOnce(
     lay.resetWeights()
     separate(lay, patience, deadline)
   }
-  return filledUp(model, withoutOverlaps(lay))
+  return filledUp(model, withoutOverlaps(lay), deadline)
 }
 
 /** All needed copies, each inside its domain. */

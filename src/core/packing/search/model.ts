@@ -54,6 +54,11 @@ export function itemsWithRoom({ copies }: Model): ReadonlySet<number> {
   return new Set(copies.filter(({ kind }) => !kind.fitsNowhere).map(({ ref }) => ref.item))
 }
 
+/** True if some needed item fits in nowhere. */
+export function lacksRoom({ classes }: Model): boolean {
+  return classes.some((kind) => !kind.item.optional && kind.fitsNowhere)
+}
+
 function createClass(
   index: number,
   item: Item,

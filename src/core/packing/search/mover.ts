@@ -55,7 +55,8 @@ export class Mover {
     const startY = lay.y[i] as number
     const presentValue = neighbours.overlap(startX, startY, Number.POSITIVE_INFINITY)
     this.keep(present, startX, startY, presentValue)
-    const others = Math.min(SEPARATE.options, options.length - 1)
+    // An item may lie in a way that a lay of tilted or fitted turns gave it and have no option here at all.
+    const others = Math.max(0, Math.min(SEPARATE.options, options.length - 1))
     const each = Math.ceil(SEPARATE.samples / (others + 1))
     this.sampleNear(present, startX, startY)
     this.sampleAll(present, each)

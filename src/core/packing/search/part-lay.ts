@@ -1,3 +1,4 @@
+import type { Deadline } from '../../base/deadline.ts'
 import { bySize, constructLayout, type Recipe } from './construct.ts'
 import type { Layout, Spot } from './layout.ts'
 import type { Model } from './model.ts'
@@ -13,9 +14,9 @@ function plainRecipe(model: Model): Recipe {
   return { order, regions: model.problem.regions.map((_, r) => r), rule: RULES[0] as Rule, firstFit: true }
 }
 
-/** The lay with every copy added that still finds room. */
-export function filledUp(model: Model, layout: Layout): Layout {
-  return layout.includes(null) ? constructLayout(model, plainRecipe(model), layout) : layout
+/** The lay with every copy added that still finds room in time. */
+export function filledUp(model: Model, layout: Layout, deadline: Deadline): Layout {
+  return layout.includes(null) ? constructLayout(model, plainRecipe(model), deadline, layout) : layout
 }
 
 /** What is left of an overlapping lay when overlapping items go, the one that clears most for its area first. */

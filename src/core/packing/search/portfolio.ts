@@ -1,5 +1,6 @@
 import type { Deadline } from '../../base/deadline.ts'
 import type { Random } from '../../base/random.ts'
+import { ended, type Slices } from '../../base/slices.ts'
 import { BEST_FIT, JIGSAW } from '../config.ts'
 import { type Patience, separate } from './attempt.ts'
 import { bestFitLayout } from './best-fit.ts'
@@ -37,15 +38,16 @@ export interface SearchControl {
  * The best lay found: constructive lays first, then overlap minimisation from the best of them, again and again.
  * In slices of some tens or hundreds of milliseconds, so that proofs can take turns with the search.
  */
-export function* searchSlices(model: Model, effort: Effort, control: SearchControl): Generator<void, Layout> {
+export function* searchSlices(model: Model, effort: Effort, control: SearchControl): Slices<Layout> {
   const best = new Best(model, control)
   const { random, deadline, warmStart } = control
-  if (warmStart) best.offer(filledUp(model, withoutOverlaps(overlappingLay(model, warmStart, random))))
+  if (warmStart)
+    best.offer(filledUp(model, withoutOverlaps(overlappingLay(model, warmStart, random)), deadline))
   const jigsaw = isJigsaw(model)
   const pushing = jigsaw ? { ...effort, disruptions: 0 } : effort
   for (let run = 0; run < effort.runs && !best.serves; run++) {
     const rounds = jigsaw ? Math.min(effort.rounds, JIGSAW.rounds) : effort.rounds
-    const constructed = constructRounds(model, random, deadline, rounds)
+    const constructed = yield* constructRounds(model, random, deadline, rounds)
     best.offer(constructed)
     yield
     if (best.serves || deadline.passed()) break
@@ -58,7 +60,7 @@ export function* searchSlices(model: Model, effort: Effort, control: SearchContr
       const finest = control.tilted?.() ?? model
       const lays = effort.bestFits * (turnsAnyhow(model) ? BEST_FIT.anyTurn : 1)
       for (let k = 0; k < lays && !best.serves; k++) {
-        best.offer(filledUp(finest, bestFitLayout(finest, random, deadline)))
+        best.offer(filledUp(finest, bestFitLayout(finest, random, deadline), deadline))
         yield
         if (best.serves || deadline.passed()) return best.layout
       }
@@ -86,11 +88,7 @@ function turnsAnyhow(model: Model): boolean {
 
 /** All slices in one go. */
 export function searchLayout(model: Model, effort: Effort, control: SearchControl): Layout {
-  const slices = searchSlices(model, effort, control)
-  for (;;) {
-    const { done, value } = slices.next()
-    if (done) return value
-  }
+  return ended(searchSlices(model, effort, control))
 }
 
 /** A lay without gaps made exact, or an empty lay. */
@@ -99,7 +97,7 @@ function jigsawLayout(model: Model, run: number, { random, deadline }: SearchCon
   if (!rough) return model.copies.map(() => null)
   const lay = overlappingLay(model, rough, random)
   separate(lay, JIGSAW.patience, deadline)
-  return filledUp(model, withoutOverlaps(lay))
+  return filledUp(model, withoutOverlaps(lay), deadline)
 }
 
 /** The lay of most worth so far. */

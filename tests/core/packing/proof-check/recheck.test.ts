@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { NO_DEADLINE } from '../../../../src/core/base/deadline.ts'
+import { ended } from '../../../../src/core/base/slices.ts'
 import type { Point, Polygon, Way } from '../../../../src/core/geometry/index.ts'
 import type { Certificate, Refutation } from '../../../../src/core/packing/answer.ts'
 import type { PackingProblem } from '../../../../src/core/packing/problem.ts'
@@ -165,13 +166,6 @@ describe('a proof that there is no packing', () => {
     expect(recheck(problem, { ...refutation, items: [] }, MUCH)).toBe('fails')
   })
 })
-
-function ended(proof: Generator<void, Refutation | null>): Refutation | null {
-  for (;;) {
-    const { done, value } = proof.next()
-    if (done) return value
-  }
-}
 
 /** Turned corners are rounded, and the areas of strips may then truly add up to more than the square: a little smaller, they do not. */
 function withinRounding(problem: PackingProblem): PackingProblem {

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { ended } from '../../../../src/core/base/slices.ts'
 import type { Point, Polygon } from '../../../../src/core/geometry/index.ts'
 import { refuteAlone } from '../../../../src/core/packing/proof/alone.ts'
 import { longestRun } from '../../../../src/core/packing/proof/clear-run.ts'
@@ -64,7 +65,7 @@ describe('the lengths in a reason', () => {
         ({ outline }, width, height) => {
           const panel = (h: number) =>
             makeProblem(outline, [makeItem('piece', rectangle(width, h), 1, exactWays([0, 180]))])
-          const { along, run, width: asked = 0 } = refuteAlone(panel(height))?.figures ?? {}
+          const { along, run, width: asked = 0 } = ended(refuteAlone(panel(height)))?.figures ?? {}
           if (along === undefined || run === undefined || run === 0) return
           expect(along).toBeCloseTo(height, 1)
           const strip = (h: number) =>

@@ -1,0 +1,10 @@
+/** Work in slices, so that whoever drives it can look at a deadline, or do other work, in between. */
+export type Slices<T> = Generator<void, T>
+
+/** What the work comes to, done in one go. */
+export function ended<T>(slices: Generator<unknown, T>): T {
+  for (;;) {
+    const { done, value } = slices.next()
+    if (done) return value
+  }
+}
