@@ -49,6 +49,12 @@ export const SEPARATE = {
   cornerShare: 0.4,
   /** Options (shape and region) tried in one move besides the present one. */
   options: 3,
+  /**
+   * Their regions are drawn by room: one that the item would overfill by this share of its area has a chance of 1/e to one
+   * with room, and none less than the least.
+   */
+  fullness: 0.25,
+  leastChance: 0.03,
   /** Best samples that are refined. */
   keep: 2,
   /** Coordinate descent: first and last step, growth and shrinkage of the step. */

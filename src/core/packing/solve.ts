@@ -40,7 +40,7 @@ export function solve(problem: PackingProblem, control: PackingControl): Packing
   if (control.glance) return answerFrom(exact, glance(exact, seededRandom(control.seed)))
   const tilted = tiltedOf(problem)
   // What has room only when it is tilted is no part of any lay of exact turns.
-  const model = (lacksRoom(exact) && tilted?.()) || exact
+  const model = (lacksRoom(exact, control.deadline) && tilted?.()) || exact
   const search = searchSlices(model, EFFORT, searchControl(model, tilted, control))
   // A lay is often found sooner than any proof; only when the first try fails is it worth asking for one.
   let slice = search.next()

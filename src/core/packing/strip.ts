@@ -136,7 +136,7 @@ class StripSearch {
     const cut = this.random() * from
     const start = layout.map((spot, c): Spot | null => {
       if (!spot) return null
-      const option = model.copies[c]?.kind.options.find(({ shape }) => shape === spot.option.shape)
+      const option = model.copies[c]?.kind.optionsIn(0).find(({ shape }) => shape === spot.option.shape)
       if (!option) return null
       const box = spotBox(spot.option, spot.x, spot.y)
       const x = (box.minX + box.maxX) / 2 > cut ? spot.x - (from - length) : spot.x

@@ -20,7 +20,7 @@ export function separate(lay: Separation, patience: Patience, deadline: Deadline
     lay.restore(best)
     let idle = 0
     while (idle < patience.rounds) {
-      lay.moveAll()
+      lay.moveAll(deadline)
       const { overlap } = lay
       if (overlap === 0) return true
       if (overlap < best.overlap) {

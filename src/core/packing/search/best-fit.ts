@@ -33,7 +33,7 @@ export function bestFitLayout(model: Model, random: Random, deadline: Deadline):
     return made
   })
   const favour = model.classes.map(() => 1 + BEST_FIT.noise * (2 * random() - 1))
-  const options = new Map(model.classes.map((kind) => [kind, [...kind.options]]))
+  const options = new Map(model.classes.map((kind) => [kind, [...kind.allowed]]))
   for (;;) {
     const fit = bestFit(model, layout, free, sides, favour, options)
     if (!fit || deadline.passed()) return layout
@@ -57,8 +57,7 @@ function optionsAgainst(model: Model, kind: ItemClass, present: readonly Option[
       const isFull = table.size >= BEST_FIT.mostShapes
       const shape = isFull ? table.known(kind.outlineId, held) : table.shape(kind.outlineId, held)
       if (!shape || isThere(shape)) return []
-      const option = new Option(region, shape, domains)
-      return option.isEmpty ? [] : [option]
+      return [new Option(region, shape, domains)]
     }),
   )
 }

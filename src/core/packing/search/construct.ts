@@ -6,6 +6,7 @@ import { FreeSpace } from './free-space.ts'
 import type { Layout, Spot } from './layout.ts'
 import type { Model } from './model.ts'
 import type { Option } from './option.ts'
+import { netArea } from './room.ts'
 import type { Rule } from './rules.ts'
 
 /** How one constructive lay is made. */
@@ -29,12 +30,14 @@ export function constructLayout(
   const layout: (Spot | null)[] = model.copies.map((_, c) => fixed[c] ?? null)
   const free = new FreeSpace(model.noFits, deadline)
   const taken = new Map<number, Box>()
+  const left = model.problem.regions.map(netArea)
   const put = (c: number, spot: Spot): void => {
     layout[c] = spot
     free.take(spot)
     const box = spotBox(spot.option, spot.x, spot.y)
     const { region } = spot.option
     taken.set(region, boxUnion(taken.get(region) ?? box, box))
+    left[region] = (left[region] as number) - spot.option.shape.area
   }
   layout.forEach((spot, c) => {
     if (spot) put(c, spot)
@@ -42,10 +45,19 @@ export function constructLayout(
   for (const c of recipe.order) {
     if (layout[c]) continue
     if (deadline.passed()) break
-    const spot = bestSpot(model, recipe, free, taken, c)
+    const regions = recipe.regions.filter((r) => mayHold(left[r] as number, model, c))
+    const spot = bestSpot(model, { ...recipe, regions }, free, taken, c)
     if (spot) put(c, spot)
   }
   return layout
+}
+
+/** Area that rounding may cost a region, mm². */
+const AREA_ROUNDING = 1
+
+/** False if a region has less area left than the copy needs. */
+function mayHold(left: number, { copies }: Model, c: number): boolean {
+  return left >= (copies[c]?.kind.area ?? 0) - AREA_ROUNDING
 }
 
 function bestSpot(

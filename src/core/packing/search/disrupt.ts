@@ -43,11 +43,8 @@ function exchange(lay: Separation, i: number, j: number): boolean {
 }
 
 function optionLike(lay: Separation, i: number, region: number, like: Option): Option | undefined {
-  const { options } = lay.copyOf(i).kind
-  return (
-    options.find((option) => option.region === region && option.shape === like.shape) ??
-    options.find((option) => option.region === region)
-  )
+  const options = lay.copyOf(i).kind.optionsIn(region)
+  return options.find((option) => option.shape === like.shape) ?? options[0]
 }
 
 function middle({ shape: { box } }: Option, x: number, y: number): readonly [number, number] {

@@ -8,7 +8,8 @@ import type { Option } from './option.ts'
 export class ItemClass {
   readonly area: number
   readonly diameter: number
-  private live: readonly Option[] | null = null
+  private open: readonly number[] | null = null
+  private readonly byRegion = new Map<number, readonly Option[]>()
 
   constructor(
     readonly index: number,
@@ -27,10 +28,20 @@ export class ItemClass {
     return this.allowed.every((option) => option.isEmpty)
   }
 
-  /** Those in which the item fits by itself. */
-  get options(): readonly Option[] {
-    this.live ??= this.allowed.filter((option) => !option.isEmpty)
-    return this.live
+  /** The regions in which it may lie at all, with room or without. */
+  get regions(): readonly number[] {
+    this.open ??= [...new Set(this.allowed.map(({ region }) => region))]
+    return this.open
+  }
+
+  /** The options of a region in which the item fits by itself. */
+  optionsIn(region: number): readonly Option[] {
+    let options = this.byRegion.get(region)
+    if (!options) {
+      options = this.allowed.filter((option) => option.region === region && !option.isEmpty)
+      this.byRegion.set(region, options)
+    }
+    return options
   }
 }
 

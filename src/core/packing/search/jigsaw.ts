@@ -11,6 +11,7 @@ import type { ItemClass } from './item-class.ts'
 import type { Layout, Spot } from './layout.ts'
 import type { Model } from './model.ts'
 import type { Option } from './option.ts'
+import { netArea } from './room.ts'
 import { reachableSums, sumsReach } from './subset-sums.ts'
 
 /** A part of the free space in one piece. */
@@ -31,10 +32,7 @@ interface Cover {
 
 /** Net area of the regions less the area of all needed copies, mm². */
 export function slackArea(model: Model): number {
-  const net = model.problem.regions.reduce(
-    (sum, { outline, forbidden }) => sum + ringsArea(ringsDifference([outline], forbidden)),
-    0,
-  )
+  const net = model.problem.regions.reduce((sum, region) => sum + netArea(region), 0)
   return model.copies.slice(0, model.needed).reduce((left, { kind }) => left - kind.area, net)
 }
 
@@ -131,8 +129,8 @@ class JigsawSearch {
     const list: Cover[] = []
     for (const kind of this.model.classes) {
       if (this.leftOf(kind) === 0) continue
-      for (const option of kind.options) {
-        if (option.region !== gap.region) continue
+      if (this.deadline.passed()) return []
+      for (const option of kind.optionsIn(gap.region)) {
         const own = extremeCorner(option.shape.outline, direction)
         const cover = this.fitted(kind, option, corner[0] - own[0], corner[1] - own[1])
         if (cover) list.push(cover)

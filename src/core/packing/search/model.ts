@@ -1,3 +1,4 @@
+import type { Deadline } from '../../base/deadline.ts'
 import type { Orientation } from '../../geometry/types.ts'
 import { SAME_SHAPE } from '../config.ts'
 import { isConfined } from '../engine/confinement.ts'
@@ -54,9 +55,9 @@ export function itemsWithRoom({ copies }: Model): ReadonlySet<number> {
   return new Set(copies.filter(({ kind }) => !kind.fitsNowhere).map(({ ref }) => ref.item))
 }
 
-/** True if some needed item fits in nowhere. */
-export function lacksRoom({ classes }: Model): boolean {
-  return classes.some((kind) => !kind.item.optional && kind.fitsNowhere)
+/** True if some needed item fits in nowhere, as far as that is seen in time. */
+export function lacksRoom({ classes }: Model, deadline: Deadline): boolean {
+  return classes.some((kind) => !kind.item.optional && !deadline.passed() && kind.fitsNowhere)
 }
 
 function createClass(

@@ -3,6 +3,7 @@ import { SEPARATE } from '../config.ts'
 import { type FlatRings, flatContains, flatProject, type Nearest } from '../engine/flat-rings.ts'
 import { type ContactLine, Neighbours } from './neighbours.ts'
 import type { Option } from './option.ts'
+import { drawOption } from './room.ts'
 import type { Separation } from './separation.ts'
 
 /** Most contact lines looked at in one spot. */
@@ -44,7 +45,7 @@ export class Mover {
   move(i: number): void {
     const { lay, kept, neighbours, random } = this
     const present = lay.options[i] as Option
-    const { options } = lay.copyOf(i).kind
+    const { kind } = lay.copyOf(i)
     lay.model.noFits.makeRoom()
     for (const candidate of kept) {
       candidate.option = null
@@ -56,12 +57,13 @@ export class Mover {
     const presentValue = neighbours.overlap(startX, startY, Number.POSITIVE_INFINITY)
     this.keep(present, startX, startY, presentValue)
     // An item may lie in a way that a lay of tilted or fitted turns gave it and have no option here at all.
-    const others = Math.max(0, Math.min(SEPARATE.options, options.length - 1))
+    const others = Math.max(0, Math.min(SEPARATE.options, kind.allowed.length - 1))
     const each = Math.ceil(SEPARATE.samples / (others + 1))
     this.sampleNear(present, startX, startY)
     this.sampleAll(present, each)
     for (let k = 0; k < others; k++) {
-      const option = options[Math.floor(random() * options.length)] as Option
+      const option = drawOption(kind, (region) => lay.leftIn(region, i), random)
+      if (!option) break
       this.gather(i, option)
       if (option.region === present.region) this.sampleNear(option, startX, startY)
       this.sampleAll(option, each)

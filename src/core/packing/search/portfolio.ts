@@ -5,7 +5,7 @@ import { BEST_FIT, JIGSAW } from '../config.ts'
 import { type Patience, separate } from './attempt.ts'
 import { bestFitLayout } from './best-fit.ts'
 import { constructRounds } from './construct-rounds.ts'
-import { improveOnce, overlappingLay } from './improve.ts'
+import { improveOnce, overlappingLay, pushable } from './improve.ts'
 import { isJigsaw, slackArea, solveJigsaw } from './jigsaw.ts'
 import { type Layout, layoutServes, layoutWorth } from './layout.ts'
 import type { Model } from './model.ts'
@@ -41,8 +41,8 @@ export interface SearchControl {
 export function* searchSlices(model: Model, effort: Effort, control: SearchControl): Slices<Layout> {
   const best = new Best(model, control)
   const { random, deadline, warmStart } = control
-  if (warmStart)
-    best.offer(filledUp(model, withoutOverlaps(overlappingLay(model, warmStart, random)), deadline))
+  const warm = warmStart && pushable(model, warmStart, random, deadline)
+  if (warm) best.offer(filledUp(model, withoutOverlaps(warm), deadline))
   const jigsaw = isJigsaw(model)
   const pushing = jigsaw ? { ...effort, disruptions: 0 } : effort
   for (let run = 0; run < effort.runs && !best.serves; run++) {

@@ -1,11 +1,14 @@
+import type { Deadline } from '../../base/deadline.ts'
 import { type Random, shuffle } from '../../base/random.ts'
 import { NO_OVERLAP, SEPARATE } from '../config.ts'
 import { flatProject } from '../engine/flat-rings.ts'
 import type { Shape } from '../engine/shapes.ts'
+import type { Region } from '../problem.ts'
 import type { Layout, Spot } from './layout.ts'
 import type { Copy, Model } from './model.ts'
 import { Mover } from './mover.ts'
 import type { Option } from './option.ts'
+import { netArea } from './room.ts'
 
 /**
  * A lay in which items may overlap, and the weights that guide it out of local minima (guided local search as in
@@ -27,6 +30,8 @@ export class Separation {
   private readonly depths: Float64Array
   /** What a millimetre of depth costs for each pair, before weights. */
   private readonly scale: Float64Array
+  /** Area of the members in every region. */
+  private readonly used: Float64Array
   private readonly mover: Mover
 
   constructor(
@@ -44,6 +49,8 @@ export class Separation {
     this.weights = new Float64Array(this.size * this.size).fill(1)
     this.depths = new Float64Array(this.size * this.size)
     this.scale = pairScales(this.members.map((c) => (model.copies[c] as Copy).kind.area))
+    this.used = new Float64Array(model.problem.regions.length)
+    for (let i = 0; i < this.size; i++) this.addArea(i, 1)
     this.mover = new Mover(this, random)
     for (let i = 0; i < this.size; i++) this.measure(i)
   }
@@ -81,6 +88,21 @@ export class Separation {
     return worst
   }
 
+  /** Area left in a region if the member lay there, mm²; below 0, the region is too full. */
+  leftIn(region: number, i: number): number {
+    const others = (this.used[region] as number) - (this.regions[i] === region ? this.areaOf(i) : 0)
+    return netArea(this.model.problem.regions[region] as Region) - others - this.areaOf(i)
+  }
+
+  private areaOf(i: number): number {
+    return this.copyOf(i).kind.area
+  }
+
+  private addArea(i: number, sign: 1 | -1): void {
+    const region = this.regions[i] as number
+    this.used[region] = (this.used[region] as number) + sign * this.areaOf(i)
+  }
+
   put(i: number, option: Option, x: number, y: number): void {
     this.hold(i, option)
     this.x[i] = x
@@ -89,8 +111,10 @@ export class Separation {
   }
 
   private hold(i: number, option: Option): void {
+    this.addArea(i, -1)
     this.options[i] = option
     this.regions[i] = option.region
+    this.addArea(i, 1)
     this.shapeIds[i] = option.shape.id
   }
 
@@ -127,11 +151,14 @@ export class Separation {
     }
   }
 
-  /** One round: every overlapping member moves once, in chance order. */
-  moveAll(): void {
+  /** One round: every overlapping member moves once, in chance order, as far as there is time. */
+  moveAll(deadline: Deadline): void {
     const colliding: number[] = []
     for (let i = 0; i < this.size; i++) if (this.worstOf(i) > 0) colliding.push(i)
-    for (const i of shuffle(colliding, this.random)) if (this.worstOf(i) > 0) this.mover.move(i)
+    for (const i of shuffle(colliding, this.random)) {
+      if (deadline.passed()) return
+      if (this.worstOf(i) > 0) this.mover.move(i)
+    }
   }
 
   /** Pairs that overlap weigh more from now on, most where they are deepest; the others slowly forget. */

@@ -6,24 +6,18 @@ import type { Layout, Spot } from './layout.ts'
 import type { Copy, Model } from './model.ts'
 import type { Option } from './option.ts'
 
-/** The option of a copy that is nearest to being held as asked, in the region if it has any there, else anywhere. */
-export function nearestOption(
-  options: readonly Option[],
-  region: number,
-  turn: Deg,
-  mirrored: boolean,
-): Option | null {
-  let best: Option | null = null
-  let least = Number.POSITIVE_INFINITY
-  for (const option of options) {
+/**
+ * Of the options in which the item fits, the one nearest to being held as asked, in the region if it has any there, else
+ * anywhere. Domains of others are not computed.
+ */
+function nearestOption({ allowed }: ItemClass, region: number, turn: Deg, mirrored: boolean): Option | null {
+  const costs = allowed.map((option) => {
     const away = Math.abs(((option.shape.turn - turn + 540) % 360) - 180)
     const cost = away + (option.shape.mirrored === mirrored ? 0 : 400) + (option.region === region ? 0 : 1000)
-    if (cost < least) {
-      least = cost
-      best = option
-    }
-  }
-  return best
+    return { option, cost }
+  })
+  costs.sort((a, b) => a.cost - b.cost)
+  return costs.find(({ option }) => !option.isEmpty)?.option ?? null
 }
 
 /** The option held exactly so, or the nearest to it; domains of others are not computed if it is there. */
@@ -32,7 +26,7 @@ function optionHeld(kind: ItemClass, region: number, turn: Deg, mirrored: boolea
   const exact = kind.allowed.find(
     ({ region: r, shape }) => r === region && shape.turn === held && shape.mirrored === mirrored,
   )
-  return exact && !exact.isEmpty ? exact : nearestOption(kind.options, region, turn, mirrored)
+  return exact && !exact.isEmpty ? exact : nearestOption(kind, region, turn, mirrored)
 }
 
 /** Placements of a like problem as a lay of this one: overlaps and positions outside the domain are possible. */

@@ -46,6 +46,18 @@ export function plantedProblem(seed: number, room: Room): Planted {
   }
 }
 
+/**
+ * As `plantedProblem`, of so many panels, of as many garments as it takes, cut into so many parts: for how the time grows with
+ * the size. Fewer parts where no cut is found.
+ */
+export function plantedOfSize(seed: number, panels: number, parts: number, room: Room): Planted {
+  const random = seededRandom(seed)
+  const outlines: Polygon[] = []
+  while (outlines.length < panels) outlines.push(...somePanels(random, panels - outlines.length))
+  const cut = kept(cutApart(outlines, parts, room.inset, random), room, random)
+  return planted(`${cut.length} pieces on ${panels} panels`, outlines, cut, false, random)
+}
+
 /** One to `most` panels of a garment by chance, its flaws left out of account. */
 function somePanels(random: Random, most: number): readonly Polygon[] {
   const kind = KINDS[Math.floor(random() * KINDS.length)] as KindId
