@@ -35,8 +35,11 @@ export interface Schema extends DBSchema {
   photos: { key: string; value: Kept<Photo> }
   pictures: { key: string; value: StoredPicture }
   removed: { key: [RecordStore, string]; value: Removed }
-  /** The check under way and what to look for, one record each. Their types are the screens'. */
-  drafts: { key: typeof CHECK_DRAFT | typeof LOOK_FOR | typeof CUT_TICKS; value: unknown }
+  /** The check under way, what to look for and the like, one record each. Their types are the screens'. */
+  drafts: {
+    key: typeof CHECK_DRAFT | typeof LOOK_FOR | typeof CUT_TICKS | typeof UNFINISHED
+    value: unknown
+  }
   settings: { key: typeof ALL_SETTINGS; value: Settings }
   /** What this device alone knows, one record. */
   device: { key: typeof THIS_DEVICE; value: Device }
@@ -56,5 +59,6 @@ export type StoreName = RecordStore | 'pictures' | 'removed' | 'drafts' | 'setti
 export const CHECK_DRAFT = 'check'
 export const CUT_TICKS = 'cut-ticks'
 export const LOOK_FOR = 'look-for'
+export const UNFINISHED = 'unfinished'
 export const ALL_SETTINGS = 'all'
 export const THIS_DEVICE = 'this'

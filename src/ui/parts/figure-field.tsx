@@ -3,11 +3,14 @@ import { words } from '../words/words.ts'
 import { enterNext } from './enter-next.ts'
 import { describedBy, Field } from './field.tsx'
 import { Icon } from './icon.tsx'
+import type { Typing } from './use-typed.ts'
 
 export interface FigureFieldProps {
   readonly id: string
   readonly label: string
-  readonly text: string
+  readonly typing: Typing
+  /** Shown in place of the field's own text. */
+  readonly shown?: string | undefined
   /** Shown after the figure: `cm`, `%`. */
   readonly unit: string
   readonly hint?: string | undefined
@@ -15,17 +18,15 @@ export interface FigureFieldProps {
   readonly query?: string | null | undefined
   /** The figure stands there as a start and has not been measured. */
   readonly started?: boolean | undefined
-  readonly onText: (text: string) => void
   readonly onStep: (direction: 1 | -1) => void
   readonly onFocus?: (() => void) | undefined
-  readonly onBlur?: (() => void) | undefined
   /** Keys that belong to the figure, such as fractions. */
   readonly children?: ComponentChildren
 }
 
 /** A typed figure with its unit between a minus and a plus. */
 export function FigureField(props: FigureFieldProps) {
-  const { id, label, text, unit } = props
+  const { id, label, typing, unit } = props
   return (
     <Field id={id} label={label} hint={props.hint} error={props.error} query={props.query}>
       <div class={props.started ? 'figure-row figure-started' : 'figure-row'}>
@@ -38,16 +39,17 @@ export function FigureField(props: FigureFieldProps) {
           inputMode="decimal"
           enterKeyHint="next"
           autoComplete="off"
-          value={text}
+          value={props.shown ?? typing.text}
           aria-invalid={props.error ? 'true' : 'false'}
           aria-describedby={describedBy(id)}
-          onInput={(event) => props.onText(event.currentTarget.value)}
+          onInput={(event) => typing.type(event.currentTarget.value)}
           onKeyDown={enterNext}
           onFocus={(event) => {
             event.currentTarget.select()
+            typing.enter()
             props.onFocus?.()
           }}
-          onBlur={props.onBlur}
+          onBlur={typing.leave}
         />
         <span class="field-unit">{unit}</span>
         <Step icon="plus" label={words.parts.more(label)} onPress={() => props.onStep(1)} />

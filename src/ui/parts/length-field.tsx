@@ -1,10 +1,12 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useMemo } from 'preact/hooks'
 import { readLength } from '../../core/base/length.ts'
 import { MM_PER_INCH, type Mm } from '../../core/base/units.ts'
 import { type Units, unitName, writeBare } from '../words/format.ts'
 import { words } from '../words/words.ts'
 import { FigureField } from './figure-field.tsx'
 import { FractionKeys, withFraction } from './fraction-keys.tsx'
+import type { Spelling } from './typed-text.ts'
+import { useTyped } from './use-typed.ts'
 
 interface LengthFieldProps {
   readonly id: string
@@ -17,6 +19,10 @@ interface LengthFieldProps {
   readonly stepFrom?: Mm
   /** Text that could not be read before, shown again. */
   readonly unread?: string | undefined
+  /** False: the length is no part of anything until a button adds it. */
+  readonly isPart?: boolean
+  /** What is longer is left in the field and is part of nothing either. */
+  readonly most?: Mm
   readonly hint?: string | undefined
   readonly query?: string | null | undefined
   /** A length, or null with the text that is not one (empty when the field was emptied). */
@@ -26,63 +32,61 @@ interface LengthFieldProps {
 
 /** A length typed in her unit: decimals, fractions or both, with steppers for one thumb. */
 export function LengthField(props: LengthFieldProps) {
-  const { value, units, start = null, unread = '', onValue } = props
-  const [text, setText] = useState(() => unread || written(value, units))
-  const [focused, setFocused] = useState(false)
-  useEffect(
-    () => setText((held) => (means(held, value, units) ? held : unread || written(value, units))),
-    [value, units.units, units.inchFraction],
-  )
-
-  const take = (typed: string) => {
-    setText(typed)
-    if (typed.trim() === '') return onValue(null, '')
-    const read = readLength(typed, units.units)
-    if (read.ok && read.value > 0) onValue(read.value, '')
-    else onValue(null, typed)
-  }
+  const { id, value, units, start = null, isPart = true, most = Number.POSITIVE_INFINITY, onValue } = props
+  const spelling = useMemo(() => spellingIn(units), [units.units, units.inchFraction])
+  const typing = useTyped<Mm | null>({
+    id,
+    value,
+    spelling,
+    unread: props.unread,
+    isStored: (text) => {
+      const read = spelling.read(text) ?? null
+      return text.trim() === '' || (isPart && read !== null && read <= most)
+    },
+    onValue: (read, text) => onValue(read, read === null ? text.trim() && text : ''),
+  })
+  const { text, focused, type } = typing
   const step = units.units === 'cm' ? 5 : MM_PER_INCH / 4
   const stepBy = (direction: 1 | -1) => {
-    const from = value ?? props.stepFrom ?? 0
-    const next = Math.max(step, Math.round(from / step + direction) * step)
-    setText(written(next, units))
-    onValue(next, '')
+    const from = spelling.read(text) ?? value ?? props.stepFrom ?? 0
+    type(written(Math.max(step, Math.round(from / step + direction) * step), units))
   }
-  const shown = text === '' && start !== null && !focused ? written(start, units) : text
+  const isStart = text === '' && start !== null
   return (
     <FigureField
-      id={props.id}
+      id={id}
       label={props.label}
       unit={unitName(units)}
-      text={shown}
-      started={text === '' && start !== null}
+      typing={typing}
+      shown={isStart && !focused ? written(start, units) : undefined}
+      started={isStart}
       hint={props.hint}
       error={focused ? null : faultIn(text, units)}
       query={props.query}
-      onText={take}
       onStep={stepBy}
-      onFocus={() => {
-        setFocused(true)
-        props.onFocus?.()
-      }}
-      onBlur={() => setFocused(false)}
+      onFocus={props.onFocus}
     >
       {units.units === 'in' && focused && (
-        <FractionKeys inchFraction={units.inchFraction} onKey={(key) => take(withFraction(text, key))} />
+        <FractionKeys inchFraction={units.inchFraction} onKey={(key) => type(withFraction(text, key))} />
       )}
     </FigureField>
   )
 }
 
-function written(value: Mm | null, units: Units): string {
-  return value === null ? '' : writeBare(value, units)
+/** null stands for an empty field and for text that is no length. */
+function spellingIn(units: Units): Spelling<Mm | null> {
+  return {
+    read: (text) => {
+      const read = readLength(text, units.units)
+      return read.ok && read.value > 0 ? read.value : null
+    },
+    write: (value) => written(value, units),
+    same: (a, b) => (a === null || b === null ? a === b : Math.abs(a - b) < 0.005),
+  }
 }
 
-/** True if the text stands for the value already, so that typing "52," is not overwritten by "52". */
-function means(text: string, value: Mm | null, units: Units): boolean {
-  const read = readLength(text, units.units)
-  if (!read.ok) return value === null
-  return value !== null && Math.abs(read.value - value) < 0.005
+function written(value: Mm | null, units: Units): string {
+  return value === null ? '' : writeBare(value, units)
 }
 
 function faultIn(text: string, units: Units): string | null {

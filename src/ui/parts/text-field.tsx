@@ -1,5 +1,7 @@
 import { enterNext } from './enter-next.ts'
 import { describedBy, Field } from './field.tsx'
+import type { Spelling } from './typed-text.ts'
+import { useTyped } from './use-typed.ts'
 
 interface TextFieldProps {
   readonly id: string
@@ -13,7 +15,11 @@ interface TextFieldProps {
   readonly placeholder?: string
   /** The keyboard's “next” leads to the first figure of the same form. */
   readonly leads?: boolean
+  /** False: the text is no part of anything until a button adds it. */
+  readonly isPart?: boolean
 }
+
+const ITSELF: Spelling<string> = { read: (text) => text, write: (value) => value, same: Object.is }
 
 export function TextField({
   id,
@@ -25,10 +31,15 @@ export function TextField({
   lines = 1,
   placeholder,
   leads = false,
+  isPart = true,
 }: TextFieldProps) {
+  const isStored = (text: string) => isPart || text === ''
+  const typing = useTyped({ id, value, spelling: ITSELF, isStored, onValue })
   const shared = {
     id,
-    value,
+    value: typing.text,
+    onFocus: typing.enter,
+    onBlur: typing.leave,
     class: 'field-input',
     autoComplete: 'off',
     ...(placeholder !== undefined && { placeholder }),
@@ -38,13 +49,13 @@ export function TextField({
   return (
     <Field id={id} label={label} hint={hint} error={error}>
       {lines > 1 ? (
-        <textarea {...shared} rows={lines} onInput={(event) => onValue(event.currentTarget.value)} />
+        <textarea {...shared} rows={lines} onInput={(event) => typing.type(event.currentTarget.value)} />
       ) : (
         <input
           {...shared}
           {...(leads && { enterKeyHint: 'next' as const, onKeyDown: enterNext })}
           type="text"
-          onInput={(event) => onValue(event.currentTarget.value)}
+          onInput={(event) => typing.type(event.currentTarget.value)}
         />
       )}
     </Field>

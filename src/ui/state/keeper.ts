@@ -5,6 +5,7 @@ import { openStore, type Store } from '../../storage/open-store.ts'
 import { readDraft, writeDraft } from '../../storage/stores/draft.ts'
 import { keepGarment } from '../../storage/stores/garments.ts'
 import { readSettings, writeSettings } from '../../storage/stores/settings.ts'
+import { readUnfinished, type Unfinished, writeUnfinished } from '../../storage/stores/unfinished.ts'
 import { askToKeep } from './ask-to-keep.ts'
 import type { CheckDraft } from './check-draft.ts'
 import { draft } from './check-state.ts'
@@ -13,6 +14,7 @@ import { inTurn } from './in-turn.ts'
 import { patternShelf } from './patterns-state.ts'
 import { RECORD_GATES } from './record-gates.ts'
 import { firstSettings, settings } from './settings-state.ts'
+import { unfinished } from './unfinished.ts'
 
 /** What the device refused last; null: everything is stored. */
 export const storeTrouble = signal<unknown>(null)
@@ -47,9 +49,14 @@ async function open(): Promise<Store<CheckDraft>> {
 export async function startKeeping(language: string): Promise<void> {
   try {
     const store = await theStore()
-    const [stored, kept] = await Promise.all([readSettings(store), readDraft(store)])
+    const [stored, kept, left] = await Promise.all([
+      readSettings(store),
+      readDraft(store),
+      readUnfinished(store),
+    ])
     settings.value = stored ?? firstSettings(language)
     if (kept.ok && kept.value) draft.value = kept.value
+    unfinished.value = left
     await patternShelf.follow(store, storeTrouble)
     storeChanges(store)
   } catch (error) {
@@ -66,6 +73,11 @@ export async function keepFromDraft(garment: Garment): Promise<void> {
 function storeChanges(store: Store<CheckDraft>): void {
   const keepDraft = inTurn((value: CheckDraft) => writeDraft(store, value), storeTrouble)
   const keepSettings = inTurn((value: typeof settings.value) => writeSettings(store, value), storeTrouble)
+  const keepUnfinished = inTurn((value: Unfinished) => writeUnfinished(store, value), storeTrouble)
+  const stored = unfinished.peek()
+  effect(() => {
+    if (unfinished.value !== stored) keepUnfinished(unfinished.value)
+  })
   effect(() => keepDraft(draft.value))
   effect(() => keepSettings(settings.value))
 }

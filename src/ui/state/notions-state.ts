@@ -6,6 +6,7 @@ import { storeTrouble, theStore } from './keeper.ts'
 import { newId } from './new-id.ts'
 import { Shelf } from './shelf.ts'
 import { offerUndo } from './undo.ts'
+import { isLeftIn } from './unfinished.ts'
 
 const shelf = new Shelf<Notion>({
   name: 'notions',
@@ -72,7 +73,7 @@ export function dropNotion(notion: Notion, said: string): void {
 /** Takes a notion away that was begun and left with nothing in it. */
 export function dropIfBlank(id: string): void {
   const notion = notionById(id)
-  if (!notion) return
+  if (!notion || isLeftIn(id)) return
   const { name, colour, note, place, width, lengths, count, price } = notion
   const written = [name, colour, note, place].some((text) => text.trim() !== '')
   if (!written && width === null && price === null && lengths.length === 0 && count === 0) shelf.remove(id)

@@ -10,6 +10,7 @@ import { NumberField } from '../../parts/number-field.tsx'
 import { Picker } from '../../parts/picker.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { TextField } from '../../parts/text-field.tsx'
+import { FieldsOf } from '../../parts/use-typed.ts'
 import {
   changeNotion,
   dropIfBlank,
@@ -37,7 +38,12 @@ export function NotionScreen() {
     return () => dropIfBlank(id)
   }, [id])
   const notion = notionById(id)
-  if (notion) return <Shown key={id} notion={notion} />
+  if (notion)
+    return (
+      <FieldsOf.Provider value={id}>
+        <Shown key={id} notion={notion} />
+      </FieldsOf.Provider>
+    )
   if (!notionsOpen.value) return <p class="loading soft">{words.shell.loading}</p>
   return (
     <Screen title={texts.gone} back="/notions">
@@ -82,7 +88,8 @@ function Shown({ notion }: { notion: Notion }) {
           least={0}
           most={MOST_OWNED}
           step={1}
-          onValue={(count) => set({ count: Math.floor(count ?? 0) })}
+          whole
+          onValue={(count) => set({ count: count ?? 0 })}
         />
       )}
       <TextField
@@ -167,6 +174,7 @@ function AddLength({ onAdd }: { onAdd: (length: Mm) => void }) {
         label={texts.nextLength}
         value={typed.value}
         units={settings.value}
+        isPart={false}
         onValue={(value) => (typed.value = value)}
       />
       <Button type="submit" icon="plus" disabled={typed.value === null}>

@@ -103,8 +103,9 @@ function TierFields({ typed }: TypedProps) {
         least={1}
         most={8}
         step={1}
+        whole
         onValue={(tiers) => {
-          if (tiers !== null) typeStrips({ tiers: Math.floor(tiers) })
+          if (tiers !== null) typeStrips({ tiers })
         }}
       />
       <Length typed={typed} of="length" label={texts.fullLength} />
@@ -135,8 +136,9 @@ function BandFields({ typed }: TypedProps) {
           least={1}
           most={20}
           step={1}
+          whole
           onValue={(copies) => {
-            if (copies !== null) typeStrips({ copies: Math.floor(copies) })
+            if (copies !== null) typeStrips({ copies })
           }}
         />
       )}

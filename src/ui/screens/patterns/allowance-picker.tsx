@@ -50,6 +50,7 @@ export function AllowancePicker({ shape, onShape }: AllowancePickerProps) {
           label={words.patterns.allowanceWidth}
           value={allowance || null}
           units={settings.value}
+          most={PATTERN_LIMITS.allowance}
           onValue={(width) => {
             if (width !== null && width <= PATTERN_LIMITS.allowance) set(width)
           }}

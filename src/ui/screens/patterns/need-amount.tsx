@@ -152,7 +152,8 @@ function Whole({ id, label, value, onValue }: WholeProps) {
       least={0}
       most={MOST}
       step={1}
-      onValue={(typed) => onValue(typed === null ? null : Math.floor(typed))}
+      whole
+      onValue={onValue}
     />
   )
 }

@@ -15,6 +15,7 @@ import { Picker } from '../../parts/picker.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
+import { FieldsOf } from '../../parts/use-typed.ts'
 import { addNeed, changeNeed, dropNeed, type NeedChange } from '../../state/edit-needs.ts'
 import { settings } from '../../state/settings-state.ts'
 import { notionWords } from '../../words/en/notions.ts'
@@ -74,17 +75,19 @@ function OneNeed({ pattern, need, onClose }: OneNeedProps) {
         onPick={(kind) => set({ kind, amount: amountFor(kind, need.amount) })}
       />
       <TextField id="need-name" label={texts.name} value={need.name} onValue={(name) => set({ name })} />
-      <LengthField
-        id="need-width"
-        label={widthName(need.kind)}
-        hint={texts.anyWidth}
-        value={need.width}
-        units={settings.value}
-        onValue={(width: Mm | null, unread) => {
-          if (width !== null || unread === '') set({ width })
-        }}
-      />
-      <NeedAmountFields pattern={pattern} need={need} onNeed={set} />
+      <FieldsOf.Provider value={`${pattern.id}/${need.id}`}>
+        <LengthField
+          id="need-width"
+          label={widthName(need.kind)}
+          hint={texts.anyWidth}
+          value={need.width}
+          units={settings.value}
+          onValue={(width: Mm | null, unread) => {
+            if (width !== null || unread === '') set({ width })
+          }}
+        />
+        <NeedAmountFields pattern={pattern} need={need} onNeed={set} />
+      </FieldsOf.Provider>
       {pattern.versions.length > 1 && <InVersions pattern={pattern} need={need} />}
       <Button look="main" wide onPress={onClose}>
         {words.parts.done}

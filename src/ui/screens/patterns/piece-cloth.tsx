@@ -31,7 +31,8 @@ export function PieceCloth({ pattern, piece }: PieceClothProps) {
         least={1}
         most={PATTERN_LIMITS.copies}
         step={1}
-        onValue={(count) => set({ copies: count === null ? 1 : Math.round(count) })}
+        whole
+        onValue={(count) => set({ copies: count ?? 1 })}
       />
       <Choice
         name="mirror"

@@ -6,6 +6,7 @@ import { Choice } from '../../parts/choice.tsx'
 import { Screen } from '../../parts/screen.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
+import { FieldsOf } from '../../parts/use-typed.ts'
 import {
   changePiece,
   dropPiece,
@@ -89,10 +90,14 @@ function Editing({ pattern, piece }: PieceProps) {
             }}
           />
         )}
-        <ShapeFields key={`${size} ${shape.form}`} shape={shape} onShape={set} />
-        <AllowancePicker shape={shape} onShape={(to) => reshapePiece(pattern.id, piece.id, to)} />
+        <FieldsOf.Provider value={`${pattern.id}/${piece.id}/${size} ${shape.form}`}>
+          <ShapeFields key={`${size} ${shape.form}`} shape={shape} onShape={set} />
+          <AllowancePicker shape={shape} onShape={(to) => reshapePiece(pattern.id, piece.id, to)} />
+        </FieldsOf.Provider>
       </form>
-      <PieceCloth pattern={pattern} piece={piece} />
+      <FieldsOf.Provider value={`${pattern.id}/${piece.id}`}>
+        <PieceCloth pattern={pattern} piece={piece} />
+      </FieldsOf.Provider>
       <FormChange
         shape={shape}
         onForm={(form) => reshapePiece(pattern.id, piece.id, (now) => reshaped(now, form))}

@@ -34,6 +34,7 @@ function Figure({ figure, onShape }: { figure: ShapeFigure } & Pick<ShapeFieldsP
       label={words.patterns.figures[figure.id]}
       value={figure.value > 0 ? figure.value : null}
       units={settings.value}
+      most={PATTERN_LIMITS.length}
       query={
         tooLong.value
           ? words.patterns.tooLong(writeWithUnit(PATTERN_LIMITS.length, settings.value, 'down'))

@@ -7,8 +7,10 @@ import { Picker } from '../../parts/picker.tsx'
 import { Sheet } from '../../parts/sheet.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
+import { FieldsOf } from '../../parts/use-typed.ts'
 import { change, dropSize } from '../../state/edit-pattern.ts'
 import { settings } from '../../state/settings-state.ts'
+import { forgetLeftIn } from '../../state/unfinished.ts'
 import { words } from '../../words/words.ts'
 import './patterns.css'
 
@@ -32,13 +34,20 @@ export function Sizes({ pattern }: { pattern: Pattern }) {
           {words.patterns.addSize}
         </Button>
       </div>
-      {adding.value && <AddSize pattern={pattern} onClose={() => (adding.value = false)} />}
+      {adding.value && (
+        <FieldsOf.Provider value={newSizeOf(pattern)}>
+          <AddSize pattern={pattern} onClose={() => (adding.value = false)} />
+        </FieldsOf.Provider>
+      )}
       {open.value !== null && pattern.sizes.includes(open.value) && (
         <OneSize pattern={pattern} size={open.value} onClose={() => (open.value = null)} />
       )}
     </section>
   )
 }
+
+/** Under what name the figures of a size that is not added yet are kept. */
+const newSizeOf = ({ id }: Pattern): string => `${id}/new-size`
 
 interface SheetProps {
   readonly pattern: Pattern
@@ -65,6 +74,7 @@ function AddSize({ pattern, onClose }: SheetProps) {
       const named = first ? renameSize(now, FIRST, firstName.value.trim()) : now
       return addSize(named, name.value.trim(), first ? firstName.value.trim() : like.value, step)
     })
+    forgetLeftIn(newSizeOf(pattern))
     onClose()
   }
   return (
@@ -78,6 +88,7 @@ function AddSize({ pattern, onClose }: SheetProps) {
       >
         <TextField
           id="size-name"
+          isPart={false}
           label={words.patterns.sizeName}
           value={name.value}
           error={asked.value ? fault : null}
@@ -86,6 +97,7 @@ function AddSize({ pattern, onClose }: SheetProps) {
         {first ? (
           <TextField
             id="first-size"
+            isPart={false}
             label={words.patterns.firstSizeName}
             value={firstName.value}
             error={asked.value ? firstFault : null}
@@ -102,6 +114,7 @@ function AddSize({ pattern, onClose }: SheetProps) {
         )}
         <LengthField
           id="step-across"
+          isPart={false}
           label={words.patterns.stepAcross}
           value={across.value}
           units={settings.value}
@@ -109,6 +122,7 @@ function AddSize({ pattern, onClose }: SheetProps) {
         />
         <LengthField
           id="step-along"
+          isPart={false}
           label={words.patterns.stepAlong}
           hint={words.patterns.stepHint}
           value={along.value}

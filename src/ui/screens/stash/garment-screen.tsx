@@ -4,6 +4,7 @@ import { type Garment, kindOf } from '../../../core/garments/index.ts'
 import { GarmentDrawing } from '../../drawing/garment-drawing.tsx'
 import { Button, ButtonLink } from '../../parts/button.tsx'
 import { Screen } from '../../parts/screen.tsx'
+import { FieldsOf } from '../../parts/use-typed.ts'
 import { checkAgain } from '../../state/check-again.ts'
 import { pattern } from '../../state/check-state.ts'
 import { openCloth } from '../../state/cloth-state.ts'
@@ -71,7 +72,9 @@ function Shown({ garment }: { garment: Garment }) {
       <Promises garment={garment} />
       <YieldsSection garment={garment} />
       <MeasureList garment={garment} />
-      <Noted garment={garment} />
+      <FieldsOf.Provider value={garment.id}>
+        <Noted garment={garment} />
+      </FieldsOf.Provider>
       <Button
         look="danger"
         icon="remove"

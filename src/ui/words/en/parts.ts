@@ -19,5 +19,6 @@ export const parts = {
   lengthLess: (limit: string, other: string) => `Must be less than “${other}”, which is ${limit}.`,
   lengthNone: 'A length must be more than nothing.',
   numberWrong: (least: string, most: string) => `Type a figure from ${least} to ${most}.`,
+  wholeWrong: (least: string, most: string) => `Type a whole number from ${least} to ${most}.`,
   fractions: 'Fractions of an inch',
 } as const
