@@ -1,5 +1,6 @@
+import { changedRecord, movedRecord } from '../core/records/units.ts'
 import type { Store } from './open-store.ts'
-import type { Kept, RecordStore, Records, StoredPicture, StoreName } from './schema.ts'
+import type { Kept, RecordStore, Records, Removed, StoredPicture, StoreName } from './schema.ts'
 import { type Transaction, transact } from './transact.ts'
 
 /** Stores with an index of what belongs to a garment. */
@@ -26,13 +27,18 @@ export async function writeRecords<T>(
 /** Records in a transaction. What is read has passed its gate; what has not is as if it were not there, and stays. */
 export class RecordWriting {
   readonly transaction: Transaction<StoreName>
-  readonly now: number
+  #now: number
   readonly #gates: Store<unknown>['gates']
 
   constructor(transaction: Transaction<StoreName>, store: Store<unknown>) {
     this.transaction = transaction
-    this.now = store.now()
+    this.#now = store.now()
     this.#gates = store.gates
+  }
+
+  /** The time of the last change made here, or of the next if none was. */
+  get now(): number {
+    return this.#now
   }
 
   async get<Name extends RecordStore>(name: Name, id: string): Promise<Records[Name] | null> {
@@ -72,25 +78,41 @@ export class RecordWriting {
   /** Writes over the record of the same id, whose time of keeping the value takes over. A removed one is back. */
   async put<Name extends RecordStore>(name: Name, value: Records[Name]): Promise<void> {
     const before = await this.kept(name, value.id)
-    await this.putKept(name, {
-      id: value.id,
-      value,
-      keptAt: before?.keptAt ?? this.now,
-      changedAt: this.now,
-    })
+    await this.#write(name, changedRecord(name, before, value, await this.#stamp(name, value.id, before)))
   }
 
-  async putKept<Name extends RecordStore>(name: Name, record: Kept<Records[Name]>): Promise<void> {
+  /** Puts a removed record back as it was: its fields were changed when they were. */
+  async putBack(name: RecordStore, record: Kept<Records[RecordStore]>): Promise<void> {
+    const at = await this.#stamp(name, record.id, record)
+    await this.#write(name, movedRecord(name, record, at))
+  }
+
+  async #write(name: RecordStore, record: Kept<unknown>): Promise<void> {
     await this.transaction.objectStore(name).put(record as never)
     await this.transaction.objectStore('removed').delete([name, record.id])
+  }
+
+  /**
+   * The time of a change made now: later than whatever was said of the record before, be the clock behind. Another device
+   * would hold the older word for the later one and undo the change. Later ones of a transaction are not before earlier.
+   */
+  async #stamp(name: RecordStore, id: string, before: Kept<unknown> | null): Promise<number> {
+    const removed = (await this.transaction.objectStore('removed').get([name, id])) as Removed | undefined
+    // A record that cannot be read may say anything where its time should be.
+    const said = [before?.changedAt, removed?.removedAt].map((at) =>
+      Number.isFinite(at) ? Number(at) + 1 : 0,
+    )
+    this.#now = Math.max(this.#now, ...said)
+    return this.#now
   }
 
   /** Removes the record, if there is one, and gives what it was. */
   async remove<Name extends RecordStore>(name: Name, id: string): Promise<Kept<Records[Name]> | null> {
     const before = await this.kept(name, id)
     if (!before) return null
+    const removedAt = await this.#stamp(name, id, before)
     await this.transaction.objectStore(name).delete(id)
-    await this.transaction.objectStore('removed').put({ store: name, id, removedAt: this.now })
+    await this.transaction.objectStore('removed').put({ store: name, id, removedAt })
     return before
   }
 

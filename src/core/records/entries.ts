@@ -1,3 +1,5 @@
+import { canonical } from './canonical.ts'
+import { joinKept } from './join.ts'
 import {
   type Contents,
   type Kept,
@@ -19,13 +21,13 @@ export type Entry = RecordRef & { readonly stamp: number } & (
 /** By refKey. */
 export type Entries = ReadonlyMap<string, Entry>
 
-/** All records as one map. Of two entries of one record the later stays. */
+/** All records as one map. Two entries of one record become one. */
 export function entriesOf({ records, removed, unread }: Contents): Map<string, Entry> {
   const entries = new Map<string, Entry>()
   const add = (entry: Entry) => {
     const key = refKey(entry)
     const there = entries.get(key)
-    entries.set(key, there ? laterEntry(there, entry) : entry)
+    entries.set(key, there ? joinEntries(there, entry) : entry)
   }
   for (const store of RECORD_STORES)
     for (const kept of records[store]) add({ store, id: kept.id, stamp: kept.changedAt, state: 'kept', kept })
@@ -53,6 +55,17 @@ export function contentsOf(entries: Entries): Contents {
 /** At equal times what is kept goes before what is not, and then the order of their texts: the same on both devices. */
 const STATES = ['kept', 'unread', 'removed'] as const
 
+/**
+ * Two entries of one record as one: the later of a change and a removal, and of two changes each unit's later. Which is
+ * given first makes no difference.
+ */
+export function joinEntries(a: Entry, b: Entry): Entry {
+  if (a.state !== 'kept' || b.state !== 'kept') return laterEntry(a, b)
+  const kept = joinKept(a.store, a.kept, b.kept)
+  if (kept === a.kept) return a
+  return kept === b.kept ? b : { ...a, stamp: kept.changedAt, kept }
+}
+
 /** The entry of the later change. Which one is given first makes no difference. */
 export function laterEntry(a: Entry, b: Entry): Entry {
   if (a.stamp !== b.stamp) return a.stamp > b.stamp ? a : b
@@ -76,16 +89,6 @@ function sayingOf(entry: Entry): string {
 function textOf(entry: Entry): string {
   if (entry.state === 'kept') return canonical(entry.kept)
   return entry.state === 'unread' ? canonical(entry.record) : ''
-}
-
-/** Equal for equal JSON values, in whichever order their fields are. */
-function canonical(value: unknown): string {
-  const text = JSON.stringify(value, (_key, part: unknown) =>
-    part !== null && typeof part === 'object' && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  )
-  return text ?? ''
 }
 
 /** When an unread record was changed, if it says so where all records do. */

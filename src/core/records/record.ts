@@ -12,6 +12,8 @@ export interface Kept<T> {
   readonly value: T
   readonly keptAt: number
   readonly changedAt: number
+  /** When single units of it were changed last (units.ts), where that is not `changedAt`. */
+  readonly unitsChangedAt?: Readonly<Record<string, number>>
 }
 
 /** A record that is no more: another device that still has it learns so when the two are merged. */

@@ -18,7 +18,14 @@ const anything = z.unknown()
 const MOST_RECORDS = 200_000
 
 function recordOf<Value extends z.ZodMiniType>(value: Value) {
-  return z.strictObject({ id, value, keptAt: time, changedAt: time })
+  return z.strictObject({
+    id,
+    value,
+    keptAt: time,
+    changedAt: time,
+    // Since version 2.
+    unitsChangedAt: z.optional(z.record(z.string(), time)),
+  })
 }
 
 /** What one record of each store looks like. */
@@ -39,7 +46,7 @@ function shelf<Value extends z.ZodMiniType>(value: Value) {
 
 const frame = {
   format: z.literal(FORMAT),
-  version: z.literal(FORMAT_VERSION),
+  version: z.literal([1, FORMAT_VERSION]),
   device: id,
   madeAt: time,
   removed: z.array(z.strictObject({ store, id, removedAt: time })).check(z.maxLength(MOST_RECORDS)),

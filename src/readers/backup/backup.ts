@@ -22,7 +22,7 @@ export interface Picture {
 
 export const FORMAT = 'cutworth-backup'
 /** Of the format. A file of a newer version is refused, one of an older is read. */
-export const FORMAT_VERSION = 1
+export const FORMAT_VERSION = 2
 export const JSON_NAME = 'backup.json'
 
 /** Where the zip has a photo's picture. */

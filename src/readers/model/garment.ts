@@ -47,7 +47,8 @@ export const garmentSchema = z.strictObject({
   // Not written by older versions of the app.
   gramsPerSquareMetre: z._default(z.union([z.null(), z.number().check(z.positive(), z.lte(5_000))]), null),
   place: z._default(name, ''),
-  photos: z._default(z.array(id).check(z.maxLength(20)), []),
+  // Those of two devices come together.
+  photos: z._default(z.array(id).check(z.maxLength(500)), []),
   boughtOn: z._default(z.union([z.null(), z.iso.date()]), null),
   usedUp: z._default(z.boolean(), false),
 })

@@ -30,10 +30,14 @@ export const ALL_STORES = [
 
 /** A stored record as its gate reads it, or null if this version of the app cannot read it. */
 export function readable<T>(stored: unknown, gate: Gate<T>): Kept<T> | null {
-  const { id, value, keptAt, changedAt } = stored as Kept<unknown>
+  const { id, value, keptAt, changedAt, unitsChangedAt } = stored as Kept<unknown>
   if (!isTime(keptAt) || !isTime(changedAt)) return null
   const read = gate(value)
-  return read.ok ? { id, value: read.value, keptAt, changedAt } : null
+  if (!read.ok) return null
+  const record = { id, value: read.value, keptAt, changedAt }
+  return unitsChangedAt && Object.values(unitsChangedAt).every(isTime)
+    ? { ...record, unitsChangedAt }
+    : record
 }
 
 function isTime(time: unknown): boolean {

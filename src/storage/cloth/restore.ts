@@ -13,25 +13,17 @@ import { checkPlaces } from './reserve.ts'
 export function restore(store: Store<unknown>, removal: Removal): Promise<readonly Reservation[]> {
   return writeRecords(store, [...RECORD_STORES, 'pictures'], async (writing) => {
     for (const { store: name, kept } of removal.records)
-      if (name !== 'reservations') await putBack(writing, name, kept)
+      if (name !== 'reservations') await writing.putBack(name, kept)
     for (const picture of removal.pictures) await writing.transaction.objectStore('pictures').put(picture)
     const lost: Reservation[] = []
     for (const { store: name, kept } of removal.records) {
       if (name !== 'reservations') continue
       const reservation = kept.value as Reservation
-      if (await isFree(writing, reservation)) await putBack(writing, name, kept)
+      if (await isFree(writing, reservation)) await writing.putBack(name, kept)
       else lost.push(reservation)
     }
     return lost
   })
-}
-
-async function putBack(
-  writing: RecordWriting,
-  name: Removal['records'][number]['store'],
-  kept: Removal['records'][number]['kept'],
-): Promise<void> {
-  await writing.putKept(name, { ...kept, changedAt: writing.now })
 }
 
 async function isFree(writing: RecordWriting, reservation: Reservation): Promise<boolean> {

@@ -37,19 +37,3 @@ export function removeRecord(store: Store<unknown>, name: RecordStore, id: strin
     await writing.remove(name, id)
   })
 }
-
-/** The part of an object store that `putInto` needs. */
-interface Shelf<T> {
-  get(id: string): Promise<Kept<T> | undefined>
-  put(record: Kept<T>): Promise<unknown>
-}
-
-/** Writes the value over the one of the same id, whose time of keeping it takes over. For records known to be there. */
-export async function putInto<T extends { readonly id: string }>(
-  shelf: Shelf<T>,
-  value: T,
-  now: number,
-): Promise<void> {
-  const before = await shelf.get(value.id)
-  await shelf.put({ id: value.id, value, keptAt: before?.keptAt ?? now, changedAt: now })
-}

@@ -2,8 +2,7 @@ import type { NotionCut } from '../../core/notions/plan.ts'
 import { withCutBack, withoutCut } from '../../core/notions/take.ts'
 import type { Project, TakenNotion } from '../../core/stash/project.ts'
 import type { Store } from '../open-store.ts'
-import { transact } from '../transact.ts'
-import { putInto } from './collection.ts'
+import { writeRecords } from '../record-writing.ts'
 
 /** The project or a length is no longer as it was when the cut was planned. Nothing was written; plan again. */
 export class NotionsChanged extends Error {
@@ -16,17 +15,16 @@ export function takeNotions(
   project: string,
   cuts: readonly NotionCut[],
 ): Promise<void> {
-  return transact(store, ['projects', 'notions'], async (transaction) => {
-    const [projects, notions] = [transaction.objectStore('projects'), transaction.objectStore('notions')]
-    const into = (await projects.get(project))?.value
+  return writeRecords(store, ['projects', 'notions'], async (writing) => {
+    const into = await writing.get('projects', project)
     if (!into) throw new NotionsChanged(`there is no project ${project}`)
     for (const cut of cuts) {
-      const owned = (await notions.get(cut.notion))?.value
+      const owned = await writing.get('notions', cut.notion)
       const rest = owned ? withoutCut(owned, cut) : null
       if (!rest) throw new NotionsChanged(`notion ${cut.notion} has no ${cut.from} any more`)
-      await putInto(notions, rest, store.now())
+      await writing.put('notions', rest)
     }
-    await putInto(projects, { ...into, taken: [...into.taken, ...cuts.flatMap(takenIn)] }, store.now())
+    await writing.put('projects', { ...into, taken: [...into.taken, ...cuts.flatMap(takenIn)] })
   })
 }
 
@@ -36,14 +34,13 @@ export function giveBackNotions(
   project: string,
   cuts: readonly NotionCut[],
 ): Promise<void> {
-  return transact(store, ['projects', 'notions'], async (transaction) => {
-    const [projects, notions] = [transaction.objectStore('projects'), transaction.objectStore('notions')]
+  return writeRecords(store, ['projects', 'notions'], async (writing) => {
     for (const cut of cuts) {
-      const owned = (await notions.get(cut.notion))?.value
-      if (owned) await putInto(notions, withCutBack(owned, cut), store.now())
+      const owned = await writing.get('notions', cut.notion)
+      if (owned) await writing.put('notions', withCutBack(owned, cut))
     }
-    const from = (await projects.get(project))?.value
-    if (from) await putInto(projects, withoutTaken(from, cuts.flatMap(takenIn)), store.now())
+    const from = await writing.get('projects', project)
+    if (from) await writing.put('projects', withoutTaken(from, cuts.flatMap(takenIn)))
   })
 }
 

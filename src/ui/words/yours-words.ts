@@ -8,6 +8,7 @@ import {
 } from '../../core/records/index.ts'
 import { yours } from './en/yours.ts'
 import { writeList } from './format.ts'
+import { roleName } from './project-words.ts'
 import { words } from './words.ts'
 
 /** “12 garments, 3 projects and one photo”; empty when there is nothing. */
@@ -47,9 +48,30 @@ function lastValue(store: RecordRef['store'], id: string, from: readonly Content
 }
 
 /** Which of two changes of one record is taken, in words. */
-export function conflictWords({ taken, ...ref }: Conflict, here: Contents, there: Contents): string {
+export function conflictWords({ taken, units, ...ref }: Conflict, here: Contents, there: Contents): string {
+  const record = recordWords(ref, [there, here])
+  if (units.length > 0) return `${record}: ${unitsTaken(units)}`
   const said = holds(taken === 'here' ? here : there, ref) ? yours.taken : yours.takenRemoved
-  return `${recordWords(ref, [there, here])}: ${said[taken]}`
+  return `${record}: ${said[taken]}`
+}
+
+/** “name and place as it is here; colour as it is in the file”. */
+function unitsTaken(units: Conflict['units']): string {
+  const sides = (['here', 'there'] as const).flatMap((side) => {
+    const names = units.filter(({ taken }) => taken === side).map(({ unit }) => unitWords(unit))
+    return names.length === 0 ? [] : [`${writeList([...new Set(names)])} ${yours.taken[side]}`]
+  })
+  return sides.join('; ')
+}
+
+/** A part of a record by its name, as core/records/units.ts has it. */
+export function unitWords(unit: string): string {
+  const whole = yours.units[unit]
+  if (whole !== undefined) return whole
+  const [field = '', name = ''] = unit.split(/\.(.*)/, 2)
+  const part = yours.units[field] ?? field
+  if (field === 'measures') return yours.ofUnit(part, words.garments.measures[name]?.name ?? name)
+  return field === 'colours' ? yours.ofUnit(part, roleName(name)) : part
 }
 
 function holds({ records, unread }: Contents, { store, id }: RecordRef): boolean {

@@ -151,7 +151,9 @@ describe('merging two devices’ files', () => {
 
     const file = await throughZip(await fileOf(tablet, 40))
     const preview = await previewMerge(phone, file)
-    expect(preview.conflicts).toEqual([{ store: 'garments', id: 'g1', taken: 'there' }])
+    expect(preview.conflicts).toEqual([
+      { store: 'garments', id: 'g1', taken: 'there', units: [{ unit: 'name', taken: 'there' }] },
+    ])
     expect(preview.differences).toEqual([
       { store: 'garments', id: 'g1', what: 'changes' },
       { store: 'garments', id: 'g2', what: 'comes' },

@@ -1,3 +1,4 @@
+import type { Cut, Offcut } from '../../stash/cut.ts'
 import type { RecordRef, RecordStore } from '../record.ts'
 import type { Settling } from './state.ts'
 
@@ -17,9 +18,10 @@ export function keepParents(settling: Settling): void {
   let again = true
   while (again) {
     again = false
-    for (const { child, parent } of [...needsOf(settling), ...cutAndOffcuts(settling)]) {
+    const needs = [...needsOf(settling), ...cutAndOffcuts(settling), ...wentWithGarment(settling)]
+    for (const { child, parent } of needs) {
       if (settling.has(parent) || !settling.revive(parent, child)) continue
-      settling.settlements.push({ ...parent, what: 'kept-for', by: child })
+      settling.settlements.push({ store: parent.store, id: parent.id, what: 'kept-for', by: child })
       again = true
     }
   }
@@ -56,6 +58,29 @@ function needsOf(settling: Settling): readonly Need[] {
     need({ store: 'offcuts', id }, 'cuts', value.cut)
   }
   return needs
+}
+
+/**
+ * A garment that stays though one side removed it has again what went with it in that removal: its photos, and its cuts
+ * with their offcuts, for cloth that was cut is cut. Reservations do not come back: their places and pieces were free
+ * to be given away.
+ */
+function wentWithGarment(settling: Settling): readonly Need[] {
+  return [...settling.graves.values()].flatMap(({ last }) => {
+    if (last.state !== 'kept') return []
+    const garments =
+      last.store === 'cuts' || last.store === 'offcuts'
+        ? [(last.kept.value as Cut | Offcut).garment]
+        : last.store === 'photos'
+          ? settling.kept('garments').flatMap(({ id, value }) => (value.photos.includes(last.id) ? [id] : []))
+          : []
+    return garments.flatMap((id): Need[] => {
+      const child: RecordRef = { store: 'garments', id }
+      return settling.has(child) && settling.wentWith(last, child)
+        ? [{ child, parent: last, must: false }]
+        : []
+    })
+  })
 }
 
 /** A cut comes back with all its offcuts, and with the offcut that it cut. */

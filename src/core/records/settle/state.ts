@@ -5,6 +5,7 @@ import type { Cut, Offcut } from '../../stash/cut.ts'
 import type { Reservation } from '../../stash/reservation.ts'
 import type { Entries, Entry } from '../entries.ts'
 import { type Kept, type RecordRef, type RecordStore, type Records, refKey } from '../record.ts'
+import { movedRecord } from '../units.ts'
 
 /** One thing that was done so that the stash as a whole makes sense; screens tell it by the records' names. */
 export type Settlement = RecordRef &
@@ -61,6 +62,11 @@ export class Settling {
     return entry !== undefined && entry.state !== 'removed'
   }
 
+  /** True if it was there and was removed. */
+  isGone(ref: RecordRef): boolean {
+    return this.entries.get(refKey(ref))?.state === 'removed'
+  }
+
   /** The record, or the last that is known of it if it was removed here or by one side. */
   known(store: 'cuts', id: string): Cut | null
   known(store: 'offcuts', id: string): Offcut | null
@@ -89,8 +95,24 @@ export class Settling {
     if (removed?.state !== 'removed' || grave?.last.state !== 'kept') return false
     if (grave.removedFrom.get(refKey(child))?.state === 'kept') return false
     const stamp = removed.stamp + 1
-    this.entries.set(key, { ...grave.last, stamp, kept: { ...grave.last.kept, changedAt: stamp } })
+    this.entries.set(key, { ...grave.last, stamp, kept: movedRecord(ref.store, grave.last.kept, stamp) })
     return true
+  }
+
+  /** True if the record was removed together with the other one, or after it, by a side that had both. */
+  wentWith(ref: RecordRef, other: RecordRef): boolean {
+    const grave = this.graves.get(refKey(ref))
+    const [own, others] = [ref, other].map((each) => grave?.removedFrom.get(refKey(each)))
+    return own?.state === 'removed' && others?.state === 'removed' && own.stamp >= others.stamp
+  }
+
+  /** Gives a garment its photos in another order, or without those that are gone: that is no change of hers. */
+  setPhotos(id: string, photos: readonly string[]): void {
+    const key = refKey({ store: 'garments', id })
+    const entry = this.entries.get(key)
+    if (entry?.state !== 'kept') return
+    const value = { ...(entry.kept.value as Garment), photos }
+    this.entries.set(key, { ...entry, kept: { ...entry.kept, value } })
   }
 
   remove(ref: RecordRef): void {
