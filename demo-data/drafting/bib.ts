@@ -3,7 +3,7 @@ import { polygonPerimeter } from '../../src/core/geometry/polygon.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { seamLine } from '../../src/core/patterns/seam-line.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
-import { curve, line, onFold } from './draw.ts'
+import { curve, type Edge, edgeLength, line, onFold, solved } from './draw.ts'
 import { bySize, many } from './notions.ts'
 import { inSizes, LEAST_KNIT_SEAM, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
@@ -21,9 +21,26 @@ const TAB: Mm = 34
 const HALF_GAP: Mm = 9
 const SEAM = seamAllowance('overlocked')
 
+/** Half the neck, from the tab's end to the middle of the front. */
+function neckEdges(radius: Mm, allowance: Mm): readonly [Edge, Edge] {
+  return [
+    curve([radius * 0.66, radius * 0.98], [radius, radius * 0.56], [radius, 0], allowance),
+    curve([radius, -radius * 0.56], [radius * 0.56, -radius], [0, -radius], allowance),
+  ]
+}
+
+/** As wide as makes the neck's edge, the gap between the tabs not counted, long enough to close with the overlap. */
+function neckRadius(size: Size): Mm {
+  const half = (radius: Mm) => {
+    const [back, front] = neckEdges(radius, 0)
+    return edgeLength([HALF_GAP, radius], back) + edgeLength(back.to, front)
+  }
+  return solved(half, (NECK[size] + EASE + OVERLAP) / 2, 20, 120)
+}
+
 /** Half on the fold: round the outside from the lower middle to the tab's end, then back along the neck. */
 function bib(size: Size, allowance: Mm): OutlineShape {
-  const neck = (NECK[size] + EASE + OVERLAP) / (2 * Math.PI)
+  const neck = neckRadius(size)
   const side = neck + 52 + DEPTH[size] * 0.1
   const low = -neck - DEPTH[size]
   const nape = neck + TAB
@@ -33,8 +50,7 @@ function bib(size: Size, allowance: Mm): OutlineShape {
       curve([side * 0.75, low], [side, low * 0.75], [side, low * 0.3], allowance),
       curve([side, neck * 0.9], [side * 0.72, nape], [HALF_GAP, nape], allowance),
       line([HALF_GAP, neck], allowance),
-      curve([neck * 0.66, neck * 0.98], [neck, neck * 0.56], [neck, 0], allowance),
-      curve([neck, -neck * 0.56], [neck * 0.56, -neck], [0, -neck], allowance),
+      ...neckEdges(neck, allowance),
     ],
   )
 }

@@ -4,13 +4,16 @@ import type { NotionNeed } from '../../src/core/notions/notion.ts'
 import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
-import { GROWN, LETTERS, type Letter } from './bodies.ts'
-import { casing, closed, curve, hem, line } from './draw.ts'
+import { crotchLength, GROWN, LETTERS, type Letter } from './bodies.ts'
+import { casing, closed, curve, edgeLength, hem, line, solved } from './draw.ts'
 import { elasticRing } from './notions.ts'
 import { inSizes, LEAST_HEM, MOST_TILT, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
 /** Woven, so the hips need room to sit (common practice: 8 to 12 cm). */
 const HIP_EASE: Mm = 110
+/** They sit so far below the waist, front and back, and are so much longer than a fitted block through the crotch (common practice). */
+const BELOW_WAIST: Mm = 30
+const CROTCH_EASE: Mm = 30
 const SEAM = seamAllowance('french')
 /** Where a plain seam, neatened, takes the place of the French one. */
 const LEAST_SEAM: Mm = 10
@@ -33,9 +36,9 @@ interface Half {
 const FRONT: Half = { side: -1, reach: 0.045, raise: 0, lean: 6 }
 const BACK: Half = { side: 1, reach: 0.1, raise: 32, lean: 34 }
 
-/** Corners of one half, the side line at x = 0. */
-function corners(size: Letter, { side, reach, raise, lean }: Half) {
-  const { hip, rise } = GROWN[size]
+/** Corners of one half, the side line at x = 0, its top so far above the crotch. */
+function corners(size: Letter, { side, reach, raise, lean }: Half, rise: Mm) {
+  const { hip } = GROWN[size]
   const width = (hip + HIP_EASE) / 4
   const top = INSIDE_LEG + rise
   const tip = width + reach * hip
@@ -51,9 +54,23 @@ function corners(size: Letter, { side, reach, raise, lean }: Half) {
   }
 }
 
+/** Length of one half's crotch seam. */
+function crotchSeam(size: Letter, half: Half, rise: Mm): Mm {
+  const { crotch, crotchBends, hip, waist } = corners(size, half, rise)
+  const bend = curve(crotchBends[0], crotchBends[1], hip, SEAM)
+  return edgeLength(crotch, bend) + edgeLength(hip, line(waist, SEAM))
+}
+
+/** Crotch to the top at the side, as high as the crotch seam must be long. */
+function riseOf(size: Letter): Mm {
+  const target = crotchLength(GROWN[size]) - 2 * BELOW_WAIST + CROTCH_EASE
+  return solved((rise) => crotchSeam(size, FRONT, rise) + crotchSeam(size, BACK, rise), target, 150, 450)
+}
+
 /** A whole leg, front on the left and back on the right, without a seam at the side. */
 function leg(size: Letter): OutlineShape {
-  const [front, back] = [corners(size, FRONT), corners(size, BACK)]
+  const rise = riseOf(size)
+  const [front, back] = [corners(size, FRONT, rise), corners(size, BACK, rise)]
   return closed(front.hem, [
     hem(back.hem, HEM),
     line(back.crotch, SEAM),

@@ -8,10 +8,16 @@ export interface Edge {
   readonly curve?: readonly [Point, Point]
   readonly allowance: Mm
   readonly use?: 'hem' | 'casing'
+  readonly fixed?: true
 }
 
 export function line(to: Point, allowance: Mm): Edge {
   return { to, allowance }
+}
+
+/** An edge that a zip is sewn to: its allowance stays as wide as it is. */
+export function zipped(edge: Edge): Edge {
+  return { ...edge, fixed: true }
 }
 
 /** A straight edge that is turned up. */
@@ -40,11 +46,12 @@ export function onFold(start: Point, edges: readonly Edge[]): OutlineShape {
 }
 
 function leaving(start: Point, edges: readonly Edge[]): readonly OutlinePoint[] {
-  return edges.map(({ curve, allowance, use }, k) => ({
+  return edges.map(({ curve, allowance, use, fixed }, k) => ({
     at: rounded(k === 0 ? start : (edges[k - 1] as Edge).to),
     ...(curve && { curve: [rounded(curve[0]), rounded(curve[1])] as const }),
     allowance,
     ...(use && { use }),
+    ...(fixed && { fixed }),
   }))
 }
 

@@ -1,6 +1,8 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import { circleSkirtRadius } from '../../src/core/patterns/circle-skirt.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
+import { seamAllowance } from '../../src/core/patterns/seams.ts'
+import { seamRing } from '../../src/core/patterns/unfold.ts'
 import { GROWN, LETTERS, type Letter } from './bodies.ts'
 import { hundredth } from './draw.ts'
 import { many } from './notions.ts'
@@ -21,6 +23,10 @@ const WAIST_EASE: Mm = 15
 const GORES = 6
 /** Curved edges are turned narrower than straight ones (common practice: 1/4 in, or rolled). */
 const LEAST_CURVED_HEM: Mm = 7
+/** At both edges of the zip, in the side seam of one front and one back gore. */
+const ZIP_SEAM = seamAllowance('woven')
+/** The back of the waistband reaches under the front by this much, for the hook and bar (common practice: 25 to 40 mm). */
+const UNDERLAP: Mm = 30
 const SHORT: Mm = 400
 const KNEE: Mm = 560
 
@@ -34,7 +40,17 @@ function gore(size: Letter, length: Mm): OutlineShape {
   return sectorShape({ inner, outer: inner + length, angle: Math.PI / GORES }, allowances)
 }
 
-/** Half the waistband, joined at both sides. */
+/** A gore with the zip along its right edge; of a pair, the other has it on the left. */
+function zipGore(size: Letter, length: Mm): OutlineShape {
+  const ring = seamRing(gore(size, length))
+  const right = ring.findIndex(({ curve }) => !curve)
+  const points = ring.map((point, k) =>
+    k === right ? { ...point, allowance: ZIP_SEAM, fixed: true as const } : point,
+  )
+  return { form: 'outline', points, onFold: false }
+}
+
+/** Half the waistband, joined at the right side, hooked at the left. */
 function waistband(size: Letter): StripShape {
   return {
     form: 'strip',
@@ -48,7 +64,9 @@ function waistband(size: Letter): StripShape {
 }
 
 export function halfCircleSkirt(): Pattern {
-  const gores = { copies: GORES, joins: 'across' } as const
+  const gores = { copies: GORES - 2, joins: 'across' } as const
+  const zipGores = { copies: 2, mirror: 'pairs', joins: 'across' } as const
+  const bands = { grain: 'either', joins: 'along' } as const
   return {
     id: 'half-circle-skirt',
     name: 'Half-circle skirt',
@@ -56,8 +74,12 @@ export function halfCircleSkirt(): Pattern {
       'A swinging skirt in six gores, XS to XL, short or to the knee, with a waistband and a zip at the side.',
     sizes: LETTERS,
     versions: [
-      { id: 'short', name: 'Short', pieces: ['gore-short', 'waistband'] },
-      { id: 'knee', name: 'To the knee', pieces: ['gore-knee', 'waistband'] },
+      { id: 'short', name: 'Short', pieces: ['gore-short', 'gore-short-zip', 'waistband', 'waistband-back'] },
+      {
+        id: 'knee',
+        name: 'To the knee',
+        pieces: ['gore-knee', 'gore-knee-zip', 'waistband', 'waistband-back'],
+      },
     ],
     pieces: [
       piece(
@@ -67,16 +89,30 @@ export function halfCircleSkirt(): Pattern {
         gores,
       ),
       piece(
+        'gore-short-zip',
+        'Gore beside the zip, short',
+        inSizes(LETTERS, (size) => zipGore(size, SHORT)),
+        zipGores,
+      ),
+      piece(
         'gore-knee',
         'Gore, to the knee',
         inSizes(LETTERS, (size) => gore(size, KNEE)),
         gores,
       ),
-      piece('waistband', 'Waistband', inSizes(LETTERS, waistband), {
-        copies: 2,
-        grain: 'either',
-        joins: 'along',
-      }),
+      piece(
+        'gore-knee-zip',
+        'Gore beside the zip, to the knee',
+        inSizes(LETTERS, (size) => zipGore(size, KNEE)),
+        zipGores,
+      ),
+      piece('waistband', 'Front waistband', inSizes(LETTERS, waistband), bands),
+      piece(
+        'waistband-back',
+        'Back waistband',
+        inSizes(LETTERS, (size) => ({ ...waistband(size), lap: UNDERLAP })),
+        bands,
+      ),
     ],
     clearance: WOVEN_GAP,
     leastAllowance: LEAST_WOVEN_SEAM,

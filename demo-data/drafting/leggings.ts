@@ -3,7 +3,7 @@ import type { Point } from '../../src/core/geometry/types.ts'
 import type { NotionNeed } from '../../src/core/notions/notion.ts'
 import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
-import { type Body, GROWN, LETTERS, type Letter } from './bodies.ts'
+import { type Body, crotchLength, GROWN, LETTERS, type Letter } from './bodies.ts'
 import { casing, closed, curve, type Edge, edgeLength, hem, line, solved } from './draw.ts'
 import { elasticRing } from './notions.ts'
 import {
@@ -20,8 +20,12 @@ import {
 /** Garment girth over body girth. */
 const GIRTH = 0.88
 const WAIST = 0.92
-/** Garment length over body length; the cloth gives along as well. */
+/** Stretch that the cloth must have along, per cent. */
+const ALONG = 25
+/** Garment length over body length down the leg, where little pulls. */
 const LENGTH = 0.96
+/** Through the crotch it may stretch by half of what the cloth gives along, for comfort (common practice). */
+const CROTCH = 1 / (1 + ALONG / 2 / 100)
 /** Legs cut farther off the grain twist when worn. */
 const LEG_TILT = 3
 const CASING = elasticCasing(25)
@@ -69,19 +73,25 @@ function back({ hip, waist }: Body): Part {
   }
 }
 
+/** The waist is as high as makes the crotch seam, front and back, long enough. */
 function leg(body: Body): Leg {
   const [f, b] = [front(body), back(body)]
   const crotchHeight = body.insideLeg * LENGTH
   const thigh = (f.hipWidth + f.reach + b.hipWidth + b.reach) / 4
-  return {
+  const upTo = (waistHeight: Mm): Leg => ({
     ankle: body.ankle / 4,
     knee: (body.knee * GIRTH) / 4,
     kneeHeight: crotchHeight * 0.57,
     crotchHeight,
-    waistHeight: crotchHeight + body.rise * LENGTH,
+    waistHeight,
     thigh,
     outerWaist: thigh - (f.hipWidth + b.hipWidth - f.waistWidth - b.waistWidth) / 4,
-  }
+  })
+  const points = [f, b].map((part) => crotchPoint(upTo(crotchHeight), f, part)) as [Point, Point]
+  const length = (height: Mm) =>
+    crotchSeam(upTo(height), f, points[0]) + crotchSeam(upTo(height), b, points[1])
+  const target = crotchLength(body) * CROTCH
+  return upTo(solved(length, target, crotchHeight + 150, crotchHeight + 450))
 }
 
 /** Outer seam from the knee up, the same on front and back. */
@@ -105,20 +115,18 @@ function innerSeam({ knee, kneeHeight, crotchHeight }: Leg, crotch: Point): Edge
 }
 
 /** The crotch point of a part, on a level that makes its inner seam as long as the front's (the back is set lower). */
-function crotchPoint(body: Body, part: Part): Point {
-  const all = leg(body)
+function crotchPoint(all: Leg, f: Part, part: Part): Point {
   const at = (of: Part, height: Mm): Point => [all.thigh - of.hipWidth - of.reach, height]
   const length = (of: Part, height: Mm) => edgeLength(at(of, height), innerSeam(all, at(of, height)))
-  const target = length(front(body), all.crotchHeight)
+  const target = length(f, all.crotchHeight)
   return at(
     part,
     solved((height) => length(part, height), target, all.kneeHeight + 100, all.crotchHeight + 40),
   )
 }
 
-function crotchCurve(body: Body, part: Part): readonly Edge[] {
-  const all = leg(body)
-  const crotch = crotchPoint(body, part)
+/** The waist and the crotch seam of a part, from the waist's outer end to the crotch point. */
+function waistAndCrotch(all: Leg, part: Part, crotch: Point): readonly [Edge, Edge, Edge] {
   const centre = all.thigh - part.hipWidth
   const waist: Point = [all.outerWaist - part.waistWidth, all.waistHeight + part.raise]
   const hip: Point = [centre, crotch[1] + (waist[1] - crotch[1]) * 0.42]
@@ -134,9 +142,16 @@ function crotchCurve(body: Body, part: Part): readonly Edge[] {
   ]
 }
 
+/** Length of a part's crotch seam, from the waist's edge to the crotch point. */
+function crotchSeam(all: Leg, part: Part, crotch: Point): Mm {
+  const [waist, straight, bend] = waistAndCrotch(all, part, crotch)
+  return edgeLength(waist.to, straight) + edgeLength(straight.to, bend)
+}
+
 function legPiece(size: Letter, part: (body: Body) => Part, from: number): OutlineShape {
   const body = GROWN[size]
   const all = leg(body)
+  const crotch = crotchPoint(all, front(body), part(body))
   const height = all.kneeHeight * from
   const ankle = all.ankle + (all.knee - all.ankle) * from
   return closed(
@@ -145,8 +160,8 @@ function legPiece(size: Letter, part: (body: Body) => Part, from: number): Outli
       hem([ankle, height], KNIT_HEM),
       line([all.knee, all.kneeHeight], KNIT_SEAM),
       ...outerSeam(all),
-      ...crotchCurve(body, part(body)),
-      innerSeam(all, crotchPoint(body, part(body))),
+      ...waistAndCrotch(all, part(body), crotch),
+      innerSeam(all, crotch),
       line([-ankle, height], KNIT_SEAM),
     ],
   )
@@ -164,7 +179,7 @@ function waistElastic(): NotionNeed {
 }
 
 export function leggings(): Pattern {
-  const pair = { copies: 2, mirror: 'pairs', needs: { across: 50, along: 25 }, joins: 'across' } as const
+  const pair = { copies: 2, mirror: 'pairs', needs: { across: 50, along: ALONG }, joins: 'across' } as const
   const shapes = (part: (body: Body) => Part, from: number) =>
     inSizes(LETTERS, (size) => legPiece(size, part, from))
   return {

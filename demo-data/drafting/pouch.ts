@@ -2,7 +2,7 @@ import type { Mm } from '../../src/core/base/units.ts'
 import type { NotionNeed } from '../../src/core/notions/notion.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
-import { arc, line, onFold } from './draw.ts'
+import { arc, line, onFold, zipped } from './draw.ts'
 import { bySize, many } from './notions.ts'
 import { inSizes, LEAST_WOVEN_SEAM, MOST_TILT, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
@@ -17,6 +17,8 @@ const BAG: Readonly<Record<Size, readonly [Mm, Mm]>> = {
   XL: [300, 240],
 }
 const SEAM = seamAllowance('craft')
+/** Each end of the zip is covered by a tab, this long when done. */
+const TAB: Mm = 20
 /** Two rows of stitching with the cord between them stand this far above the bag proper. */
 const HEAD: Mm = 45
 /** Flat cord of a folded strip, this wide when done. */
@@ -24,18 +26,20 @@ const CORD: Mm = 8
 /** Each cord runs once round and hangs out this much at both ends. */
 const CORD_END: Mm = 110
 
-/** Half on the fold: straight top, round lower corners. */
-function bag(size: Size, head: Mm): OutlineShape {
+/** Half on the fold: straight top, for a zip or with a head above it, and round lower corners. */
+function bag(size: Size, head: Mm | 'zip'): OutlineShape {
   const [width, height] = BAG[size]
   const radius = height / 5
   const half = width / 2
+  const top = head === 'zip' ? height : height + head
+  const edge = line([0, top], SEAM)
   return onFold(
     [0, 0],
     [
       line([half - radius, 0], SEAM),
       arc([half - radius, radius], radius, -Math.PI / 2, 0, SEAM),
-      line([half, height + head], SEAM),
-      line([0, height + head], SEAM),
+      line([half, top], SEAM),
+      head === 'zip' ? zipped(edge) : edge,
     ],
   )
 }
@@ -44,13 +48,13 @@ function strip(edge: Mm, height: Mm): StripShape {
   return { form: 'strip', edge, ratio: 1, height, folded: true, endAllowance: SEAM, sideAllowance: 6 }
 }
 
-/** A zip is as long as the bag is wide, so each size takes one of its own. */
+/** A zip and its tabs are as long as the bag is wide, so each size takes one of its own. */
 function zip(size: Size): NotionNeed {
   return {
     id: `zip-${size}`,
     kind: 'zip',
     name: 'Zip',
-    width: BAG[size][0],
+    width: BAG[size][0] - 2 * TAB,
     amount: { form: 'count', count: bySize(SIZES, (each) => (each === size ? 1 : 0)) },
     versions: ['zip'],
   }
@@ -66,13 +70,13 @@ export function pouch(): Pattern {
     sizes: SIZES,
     versions: [
       { id: 'zip', name: 'With a zip', pieces: ['outer', 'outer-lining', 'zip-tab', 'wrist-strap'] },
-      { id: 'cords', name: 'With cords', pieces: ['outer-tall', 'outer-lining', 'head-facing', 'cord'] },
+      { id: 'cords', name: 'With cords', pieces: ['outer-tall', 'lining-low', 'head-facing', 'cord'] },
     ],
     pieces: [
       piece(
         'outer',
         'Outside',
-        inSizes(SIZES, (size) => bag(size, 0)),
+        inSizes(SIZES, (size) => bag(size, 'zip')),
         two,
       ),
       piece(
@@ -84,6 +88,12 @@ export function pouch(): Pattern {
       piece(
         'outer-lining',
         'Lining',
+        inSizes(SIZES, (size) => bag(size, 'zip')),
+        lining,
+      ),
+      piece(
+        'lining-low',
+        'Lining below the head',
         inSizes(SIZES, (size) => bag(size, 0)),
         lining,
       ),
@@ -96,7 +106,7 @@ export function pouch(): Pattern {
       piece(
         'zip-tab',
         'Tab for the zip end',
-        inSizes(SIZES, () => strip(30, 20)),
+        inSizes(SIZES, () => strip(30, TAB)),
         { copies: 2, grain: 'any', tilt: 0 },
       ),
       piece(

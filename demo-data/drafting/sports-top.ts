@@ -2,18 +2,19 @@ import type { Mm } from '../../src/core/base/units.ts'
 import { neededStretch } from '../../src/core/cloth/stretch.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
-import { GROWN, LETTERS, type Letter } from './bodies.ts'
+import { GROWN, LETTERS, type Letter, shoulderGirth } from './bodies.ts'
 import { curve, type Edge, edgeLength, hundredth, line, onFold } from './draw.ts'
 import { elasticRing } from './notions.ts'
 import { inSizes, KNIT_GAP, KNIT_SEAM, LEAST_KNIT_SEAM, MOST_TILT, piece, WORKSHOP } from './piece.ts'
 
-/** Garment girth over body girth: 10 % negative ease at the bust, more below it, where it must hold. */
+/** Garment girth over body girth: 10 % negative ease at the bust and below it; the elastic holds it there. */
 const BUST_RATIO = 0.9
-const BAND_RATIO = 0.88
+const BAND_RATIO = 0.9
+/** Bindings over the edges they bind, and the elastic over the body. */
+const BINDING_RATIO = 0.88
 /** The front is this much wider than the back, half piece each. */
 const BUST_SHARE: Mm = 8
 const STRAP: Mm = 42
-const BINDING_RATIO = 0.88
 
 /** Corners of half a front or back, from the side seam up to the strap. */
 interface Corners {
@@ -105,12 +106,17 @@ function strip(edge: Mm, ratio: number, height: Mm): StripShape {
   }
 }
 
-/** Twice the stretch that the girth takes, for comfort (common practice), rounded up to 5 %; and straps that give. */
+/**
+ * Worn, twice the stretch that the girth takes, for comfort (common practice); and put on, what takes its lower edge over the
+ * shoulders. Rounded up to 5 %; and straps that give.
+ */
 function needs() {
-  const most = Math.max(
-    ...LETTERS.map((size) => neededStretch(GROWN[size].underbust, GROWN[size].underbust * BAND_RATIO)),
-  )
-  return { across: Math.ceil((2 * most) / 5) * 5, along: 20 }
+  const most = LETTERS.map((size) => {
+    const { underbust } = GROWN[size]
+    const girth = underbust * BAND_RATIO
+    return Math.max(2 * neededStretch(underbust, girth), neededStretch(shoulderGirth(GROWN[size]), girth))
+  })
+  return { across: Math.ceil(Math.max(...most) / 5) * 5, along: 20 }
 }
 
 export function sportsTop(): Pattern {
@@ -151,7 +157,7 @@ export function sportsTop(): Pattern {
         { id: 'band-elastic', name: 'Elastic under the bust', width: 35 },
         BINDING_RATIO,
         (size) => GROWN[size].underbust,
-        (size) => GROWN[size].bust,
+        (size) => shoulderGirth(GROWN[size]),
       ),
     ],
     cautions: WORKSHOP,

@@ -96,6 +96,8 @@ describe.each(boxerShorts().sizes)('boxer shorts %s', (size) => {
 
 /** Half a ring sector on the fold: longer arc, straight end, shorter arc. */
 const SECTOR = { long: 0, end: 1, short: 2 }
+/** A whole one: half the longer arc, the zip's end, both halves of the shorter arc, the other end. */
+const ZIP_GORE = { zip: 1, short: [2, 3], end: 4 }
 
 describe.each(bucketHat().sizes)('bucket hat %s: what is sewn together is of one length', (size) => {
   const pattern = bucketHat()
@@ -119,8 +121,17 @@ describe.each(halfCircleSkirt().sizes)(
 
     it.each(['gore-short', 'gore-knee'])('six of %s and two halves of the waistband', (piece) => {
       const gore = outlineOf(pattern, piece, size)
-      const copies = pattern.pieces.find(({ id }) => id === piece)?.copies ?? 0
-      expectEqual(copies * 2 * edgesLength(gore, SECTOR.short), 2 * stripOf(pattern, 'waistband', size).edge)
+      const zipGore = outlineOf(pattern, `${piece}-zip`, size)
+      const copies = (id: string) => pattern.pieces.find((one) => one.id === id)?.copies ?? 0
+      const waist =
+        copies(piece) * 2 * edgesLength(gore, SECTOR.short) +
+        copies(`${piece}-zip`) * edgesLength(zipGore, ...ZIP_GORE.short)
+      expectEqual(
+        waist,
+        stripOf(pattern, 'waistband', size).edge + stripOf(pattern, 'waistband-back', size).edge,
+      )
+      expectEqual(edgesLength(zipGore, ZIP_GORE.zip), edgesLength(gore, SECTOR.end))
+      expectEqual(edgesLength(zipGore, ZIP_GORE.end), edgesLength(gore, SECTOR.end))
     })
 
     it('is half a circle at the hem', () => {

@@ -97,7 +97,7 @@ export interface OutlinePoint {
   readonly fixed?: true
 }
 
-/** A rectangle by formula: a band, ruffle, tier or strap. Cut width = edge × ratio + both end allowances; height likewise. */
+/** A rectangle by formula: a band, ruffle, tier or strap. Cut width = edge × ratio + lap + both end allowances; height likewise. */
 export interface StripShape {
   readonly form: 'strip'
   /** Finished length of the edge it is sewn to. */
@@ -109,4 +109,6 @@ export interface StripShape {
   readonly folded: boolean
   readonly endAllowance: Mm
   readonly sideAllowance: Mm
+  /** How far it reaches past that edge at its right end, for a fastening; absent: it ends with it. */
+  readonly lap?: Mm
 }

@@ -62,6 +62,7 @@ function figureFaults(shape: PieceShape, path: Path): readonly Fault[] {
         length('height', shape.height),
         allowance('endAllowance', shape.endAllowance),
         allowance('sideAllowance', shape.sideAllowance),
+        allowance('lap', shape.lap ?? 0),
       ].flat()
     case 'outline':
       return pointFaults(shape, path)

@@ -7,9 +7,12 @@ export interface Rectangle {
   readonly height: Mm
 }
 
-/** The strip flat, between its seam lines: gathered or stretched length, and twice the height when folded lengthwise. */
+/** The strip flat, between its seam lines: gathered or stretched length and what laps over, and twice the height when folded lengthwise. */
 export function stripFlat(strip: StripShape): Rectangle {
-  return { width: strip.edge * strip.ratio, height: strip.folded ? 2 * strip.height : strip.height }
+  return {
+    width: strip.edge * strip.ratio + (strip.lap ?? 0),
+    height: strip.folded ? 2 * strip.height : strip.height,
+  }
 }
 
 /** The strip as cut: cut size = finished size + the sum of the two allowances across it (by definition). */

@@ -40,6 +40,7 @@ const pieceShape = z.discriminatedUnion('form', [
     folded: z.boolean(),
     endAllowance: length,
     sideAllowance: length,
+    lap: z.exactOptional(length),
   }),
 ])
 
