@@ -84,6 +84,7 @@ export function babyBib(): Pattern {
       ),
     ],
     clearance: WOVEN_GAP,
+    cloths: ['woven', 'knit'],
     leastAllowance: LEAST_KNIT_SEAM,
     mostTilt: 10,
     notions: [

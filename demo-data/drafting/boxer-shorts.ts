@@ -121,6 +121,7 @@ export function boxerShorts(): Pattern {
       ),
     ],
     clearance: WOVEN_GAP,
+    cloths: ['woven'],
     leastAllowance: LEAST_SEAM,
     leastHem: LEAST_HEM,
     mostTilt: MOST_TILT,

@@ -66,6 +66,7 @@ export function bucketHat(): Pattern {
       piece('brim-lining', 'Brim lining', brims, { ...two, ...lining }),
     ],
     clearance: WOVEN_GAP,
+    cloths: ['woven'],
     leastAllowance: LEAST_WOVEN_SEAM,
     mostTilt: 10,
     notions: [

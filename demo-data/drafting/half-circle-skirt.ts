@@ -115,6 +115,7 @@ export function halfCircleSkirt(): Pattern {
       ),
     ],
     clearance: WOVEN_GAP,
+    cloths: ['woven', 'stretch-woven'],
     leastAllowance: LEAST_WOVEN_SEAM,
     leastHem: LEAST_CURVED_HEM,
     mostTilt: MOST_TILT,

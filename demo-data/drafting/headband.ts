@@ -57,6 +57,7 @@ export function headband(): Pattern {
       ),
     ],
     clearance: KNIT_GAP,
+    cloths: ['knit'],
     leastAllowance: LEAST_KNIT_SEAM,
     mostTilt: MOST_TILT,
     cautions: WORKSHOP,

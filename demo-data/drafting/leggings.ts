@@ -198,6 +198,7 @@ export function leggings(): Pattern {
       piece('back-cropped', 'Back leg, cropped', shapes(back, CROP), pair),
     ],
     clearance: KNIT_GAP,
+    cloths: ['knit'],
     leastAllowance: LEAST_KNIT_SEAM,
     leastHem: LEAST_HEM,
     mostTilt: LEG_TILT,

@@ -124,6 +124,7 @@ export function pouch(): Pattern {
       ),
     ],
     clearance: WOVEN_GAP,
+    cloths: ['woven', 'stretch-woven'],
     leastAllowance: LEAST_WOVEN_SEAM,
     mostTilt: MOST_TILT,
     notions: [

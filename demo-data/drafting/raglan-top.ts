@@ -181,6 +181,7 @@ export function raglanTop(): Pattern {
       }),
     ],
     clearance: KNIT_GAP,
+    cloths: ['knit'],
     leastAllowance: LEAST_KNIT_SEAM,
     leastHem: LEAST_HEM,
     mostTilt: MOST_TILT,

@@ -149,6 +149,7 @@ export function sportsTop(): Pattern {
       piece('back-lining', 'Back lining', backs, lining),
     ],
     clearance: KNIT_GAP,
+    cloths: ['knit'],
     leastAllowance: LEAST_KNIT_SEAM,
     mostTilt: MOST_TILT,
     notions: [

@@ -17,6 +17,10 @@ export type Surface = 'plain' | 'one-way'
 /** How many faces of the cloth may be the right side. */
 export type Faces = 1 | 2
 
+/** How cloth is made: knits give by their loops, stretch wovens by elastane, other wovens hardly at all. */
+export const CLOTH_MAKES = ['knit', 'woven', 'stretch-woven'] as const
+export type ClothMake = (typeof CLOTH_MAKES)[number]
+
 /** Stretch in per cent, across (x) and along (y) the grain, as DESIGN's (stretched − relaxed) / relaxed × 100. */
 export interface Stretch {
   readonly across: Percent

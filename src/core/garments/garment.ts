@@ -1,4 +1,4 @@
-import type { ClothRole, Faces, Stretch, Surface } from '../base/terms.ts'
+import type { ClothMake, ClothRole, Faces, Stretch, Surface } from '../base/terms.ts'
 import type { Mm } from '../base/units.ts'
 import type { Point, Polygon } from '../geometry/types.ts'
 import type { KindId, LabelSize, Measures, Opening, Traits } from './kind.ts'
@@ -24,7 +24,7 @@ export interface MarkedFlaw {
 export interface Cloth {
   /** null: not measured. */
   readonly stretch: Stretch | null
-  readonly structure: 'knit' | 'woven' | 'unknown'
+  readonly structure: ClothMake | 'unknown'
   readonly surface: Surface
   /** Which way the pile strokes smooth on the garment as worn; only with a one-way surface. */
   readonly pile: 'down' | 'up'

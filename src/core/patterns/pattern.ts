@@ -1,4 +1,4 @@
-import type { ClothRole, Grain, MirrorRule, Stretch } from '../base/terms.ts'
+import type { ClothMake, ClothRole, Grain, MirrorRule, Stretch } from '../base/terms.ts'
 import type { Deg, Mm } from '../base/units.ts'
 import type { Point } from '../geometry/types.ts'
 import type { NotionNeed } from '../notions/notion.ts'
@@ -15,6 +15,8 @@ export interface Pattern {
   readonly pieces: readonly PatternPiece[]
   /** Gap to leave between pieces when cutting; a user's setting may raise it. */
   readonly clearance: Mm
+  /** How cloth is made that its maker has it for; absent or empty: not said. */
+  readonly cloths?: readonly ClothMake[]
   /** Narrowest seam the maker would fall back on when cloth is short; absent: seams stay as drawn. */
   readonly leastAllowance?: Mm
   /** Shallowest hem, likewise. */

@@ -4,6 +4,7 @@ import { ok } from '../base/result.ts'
 import { answerLay } from './answer-lay.ts'
 import type { CheckAnswer, CheckQuestion, Heads, SolveControl } from './check.ts'
 import { layProblemFor } from './check-problem.ts'
+import { clothMatch } from './cloth-match.ts'
 import type { Lay } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
 import { answerByStretch } from './stretch-doubt.ts'
@@ -21,14 +22,14 @@ export function checkQuestion(question: CheckQuestion, control: SolveControl): R
     problems.push({ heads, problem: problem.value })
   }
   const [{ problem: first }] = problems as [(typeof problems)[number]]
-  return ok(
-    answerByStretch(first, question.stretchDoubt, control, (ease, limits) =>
-      eitherWay(
-        problems.map(({ heads, problem }) => ({ heads, problem: ease(problem) })),
-        limits,
-      ),
+  const answer = answerByStretch(first, question.stretchDoubt, control, (ease, limits) =>
+    eitherWay(
+      problems.map(({ heads, problem }) => ({ heads, problem: ease(problem) })),
+      limits,
     ),
   )
+  const match = clothMatch(question.pattern, question.garment)
+  return ok(match ? { ...answer, match } : answer)
 }
 
 /** The answer with the heads one way or the other, whichever serves better. */

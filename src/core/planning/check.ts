@@ -4,6 +4,7 @@ import type { Mm, Percent } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { Pattern } from '../patterns/pattern.ts'
 import type { Taken } from '../stash/taken.ts'
+import type { ClothMatch } from './cloth-match.ts'
 import type { Lay, LayPlacement } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
 import type { MotifWish } from './motif-wish.ts'
@@ -47,6 +48,8 @@ export interface CheckAnswer {
   readonly heads: Heads
   /** How the stretch stands to what the placed pieces truly need. Absent: none needs any, or no doubt was asked of. */
   readonly stretch?: StretchFinding
+  /** How the cloth is made against what the pattern is for. Absent: the pattern does not say. */
+  readonly match?: ClothMatch
 }
 
 /** How long to search, from which seed, and who listens. */

@@ -11,12 +11,13 @@ export const TAPE_DOUBT: Mm = 8
 
 /**
  * How a verdict stands when the tape and the gauge may be off. `fits-with-room` is shown as sure; `fits-if-tape-right` asks to measure
- * again, `fits-if-gauge-right` to stretch it again.
+ * again, `fits-if-gauge-right` to stretch it again, `fits-if-cloth-serves` whether a cloth made otherwise than the pattern's will do.
  */
 export type Standing =
   | 'fits-with-room'
   | 'fits-if-tape-right'
   | 'fits-if-gauge-right'
+  | 'fits-if-cloth-serves'
   | 'cannot'
   | 'not-found'
 
@@ -25,11 +26,12 @@ export type Standing =
  * spare that is not known counts as none.
  */
 export function standing(
-  { lay, stretch }: Pick<CheckAnswer, 'lay' | 'stretch'>,
+  { lay, stretch, match }: Pick<CheckAnswer, 'lay' | 'stretch' | 'match'>,
   garment: Pick<Garment, 'kind' | 'traits'>,
   doubt: Mm,
 ): Standing {
   if (lay.verdict !== 'fits') return lay.verdict
+  if (match?.as === 'other') return 'fits-if-cloth-serves'
   if (stretch && stretch.standing !== 'sure') return 'fits-if-gauge-right'
   return (lay.spare ?? 0) >= roomAsked(garment, doubt) ? 'fits-with-room' : 'fits-if-tape-right'
 }

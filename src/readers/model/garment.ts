@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { failed, type Result } from '../../core/base/result.ts'
+import { CLOTH_MAKES } from '../../core/base/terms.ts'
 import { outlineFaults } from '../../core/garments/faults.ts'
 import { FLAW_KINDS, type Garment } from '../../core/garments/garment.ts'
 import { KIND_IDS, LABEL_SIZES } from '../../core/garments/kind.ts'
@@ -18,7 +19,7 @@ const flawShape = z.discriminatedUnion('form', [
 
 const cloth = z.strictObject({
   stretch: z.union([z.null(), stretch]),
-  structure: z.enum(['knit', 'woven', 'unknown']),
+  structure: z.enum([...CLOTH_MAKES, 'unknown']),
   surface,
   pile: z.enum(['down', 'up']),
   faces: z.literal([1, 2]),

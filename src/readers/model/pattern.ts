@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { failed, type Result } from '../../core/base/result.ts'
+import { CLOTH_MAKES } from '../../core/base/terms.ts'
 import { NOTION_KINDS } from '../../core/notions/notion.ts'
 import { PATTERN_LIMITS } from '../../core/patterns/limits.ts'
 import type { Pattern } from '../../core/patterns/pattern.ts'
@@ -93,6 +94,7 @@ export const patternSchema = z.strictObject({
     .check(z.maxLength(PATTERN_LIMITS.versions)),
   pieces: z.array(patternPiece).check(z.maxLength(PATTERN_LIMITS.pieces)),
   clearance: z.number(),
+  cloths: z.exactOptional(z.array(z.enum(CLOTH_MAKES)).check(z.maxLength(CLOTH_MAKES.length))),
   leastAllowance: z.exactOptional(z.number()),
   leastHem: z.exactOptional(z.number()),
   mostTilt: z.exactOptional(z.number()),

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { ok, type Result } from '../../core/base/result.ts'
+import { CLOTH_MAKES } from '../../core/base/terms.ts'
 import { FLAW_KINDS } from '../../core/garments/garment.ts'
 import { KIND_IDS, LABEL_SIZES } from '../../core/garments/kind.ts'
 import { MOTIF_PLACES } from '../../core/planning/motif-places.ts'
@@ -48,7 +49,7 @@ const gate = z.object({
   stretch: z.catch(z.object({ across: percent(), along: percent() }), stretch),
   cloth: z.catch(
     z.object({
-      structure: z.catch(z.enum(['knit', 'woven', 'unknown']), cloth.structure),
+      structure: z.catch(z.enum([...CLOTH_MAKES, 'unknown']), cloth.structure),
       surface: z.catch(z.enum(['plain', 'one-way']), cloth.surface),
       pile: z.catch(z.enum(['down', 'up']), cloth.pile),
       faces: z.catch(z.literal([1, 2]), cloth.faces),

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
+import { clothMatch } from '../../core/planning/cloth-match.ts'
 import type { DonorQuestion } from '../../core/planning/donors/asked.ts'
 import type { DonorVerdict } from '../../core/planning/donors/row.ts'
 import { threeWays } from '../../core/planning/donors/three-ways.ts'
@@ -52,10 +53,19 @@ export const yieldQuestion = computed((): DonorQuestion | null => {
   }
 })
 
-/** Garments parted by what they yield, as far as is known. */
+/** Garments parted by what they yield, as far as is known; those whose cloth is made otherwise than it is for come after the others. */
 export function yieldParts(garments: readonly Garment[]) {
   const state = lookState.value
-  return threeWays(garments, verdictOf, state !== 'running' && state !== 'waiting')
+  const others = garments.filter(isOtherCloth)
+  const ordered =
+    others.length > 0 ? [...garments.filter((each) => !isOtherCloth(each)), ...others] : garments
+  return threeWays(ordered, verdictOf, state !== 'running' && state !== 'waiting')
+}
+
+/** True if the stash is filtered by a pattern that is for cloth made otherwise. */
+export function isOtherCloth(garment: Garment): boolean {
+  const asked = yieldQuestion.value
+  return asked !== null && clothMatch(asked.pattern, garment)?.as === 'other'
 }
 
 /** True if what the stash is filtered by hangs on how far this garment stretches. */

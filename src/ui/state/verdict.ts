@@ -31,13 +31,14 @@ const SIGNS: Readonly<Record<Standing, Sign>> = {
   'fits-with-room': 'fits',
   'fits-if-tape-right': 'doubt',
   'fits-if-gauge-right': 'doubt',
+  'fits-if-cloth-serves': 'doubt',
   cannot: 'cannot',
   'not-found': 'open',
 }
 
 /** An answer's sign on a garment whose tape figures may each be off by `tapeDoubt`. */
 export function signOf(
-  answer: Pick<CheckAnswer, 'lay' | 'stretch'>,
+  answer: Pick<CheckAnswer, 'lay' | 'stretch' | 'match'>,
   garment: Pick<Garment, 'kind' | 'traits'>,
   tapeDoubt: Mm,
 ): Sign {

@@ -17,6 +17,7 @@ const bothHundredths = new Intl.NumberFormat(locale, {
 })
 const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' })
 const list = new Intl.ListFormat(locale, { type: 'conjunction' })
+const anyOf = new Intl.ListFormat(locale, { type: 'disjunction' })
 export const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) => value === ',') ? ',' : '.'
 
 /** To one decimal, in the browser's own digits and decimal sign. */
@@ -71,6 +72,11 @@ export function writeSmall(mm: Mm, units: Units, rounding: Rounding = 'down'): s
 /** “linen · shelf”: facts side by side, those left out that are empty; a dot never begins a line. */
 export function joinFacts(facts: readonly string[]): string {
   return facts.filter((fact) => fact.trim() !== '').join('\u00a0· ')
+}
+
+/** “a, b or c” in the browser's language. */
+export function writeAny(items: readonly string[]): string {
+  return anyOf.format(items)
 }
 
 /** “a, b and c” in the browser's language. */

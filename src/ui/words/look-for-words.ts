@@ -1,12 +1,14 @@
-import type { Stretch } from '../../core/base/terms.ts'
+import type { ClothMake, Stretch } from '../../core/base/terms.ts'
 import type { Percent } from '../../core/base/units.ts'
-import { type MeasuredKind, TELLING_MEASURES } from '../../core/garments/index.ts'
+import { type MeasuredKind, TELLING_MEASURES, usualMake } from '../../core/garments/index.ts'
 import type { Pattern } from '../../core/patterns/index.ts'
 import type { TwoMeasures } from '../../core/planning/shopping-brief/brief.ts'
 import type { Choice, Figures } from '../state/look-for-list.ts'
 import { lookForWords } from './en/look-for.ts'
 import { together, type Units, writePercent, writeWithUnit } from './format.ts'
+import { meantWords } from './match-words.ts'
 import { roleName } from './pattern-words.ts'
+import { words } from './words.ts'
 
 const texts = lookForWords
 
@@ -16,8 +18,15 @@ export interface FiguresWords {
   readonly beside: readonly string[]
 }
 
-/** The figures as one says them in the shop: “From 54 cm pit to pit and 62 cm long”. */
-export function figuresWords(figures: Figures, units: Units): FiguresWords {
+/**
+ * The figures as one says them in the shop: “From 54 cm pit to pit and 62 cm long”. `cloths`: how cloth is made that the pattern is
+ * for, told where such garments are usually made otherwise; empty: not said.
+ */
+export function figuresWords(
+  figures: Figures,
+  units: Units,
+  cloths: readonly ClothMake[] = [],
+): FiguresWords {
   const { kind, enough, label, oneWay } = figures
   const [first, ...others] = enough
   if (!first) return noneWords(figures, units)
@@ -31,8 +40,16 @@ export function figuresWords(figures: Figures, units: Units): FiguresWords {
       ...(label === null ? [] : [texts.label(label)]),
       ...openWords(figures, first, units),
       ...(oneWay ? [] : [texts.larger]),
+      ...usuallyWords(kind, cloths),
     ],
   }
+}
+
+/** That most of the kind are not the cloth it is for. */
+function usuallyWords(kind: MeasuredKind, cloths: readonly ClothMake[]): readonly string[] {
+  const [usual] = usualMake(kind)
+  if (usual === undefined || cloths.length === 0 || cloths.includes(usual)) return []
+  return [texts.usually(words.verdict.match.madeSome[usual], meantWords(cloths))]
 }
 
 function noneWords({ kind, none, tooSmall: [proved] }: Figures, units: Units): FiguresWords {

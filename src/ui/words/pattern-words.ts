@@ -10,6 +10,7 @@ import {
 } from '../../core/patterns/index.ts'
 import { stretchAsked } from '../state/check-draft.ts'
 import { type Units, writeList, writeNumber, writePercent, writeSmall } from './format.ts'
+import { meantWords } from './match-words.ts'
 import { words } from './words.ts'
 
 const texts = words.patterns
@@ -47,7 +48,9 @@ export function needsWords(pattern: Pattern, version: string, units: Units): rea
         : texts.needsNothing
   const inVersion = pattern.versions.find(({ id }) => id === version)?.pieces ?? []
   const roles = new Set(pattern.pieces.filter(({ id }) => inVersion.includes(id)).map(({ role }) => role))
+  const { cloths = [] } = pattern
   return [
+    ...(cloths.length > 0 ? [texts.needsCloth(meantWords(cloths))] : []),
     stretch,
     ...(roles.size > 1 ? [texts.needsRoles(writeList([...roles].map(roleName)))] : []),
     ...(pattern.clearance > 0 ? [texts.needsGap(writeSmall(pattern.clearance, units))] : []),

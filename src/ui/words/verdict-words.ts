@@ -5,6 +5,7 @@ import { reasonText } from '../../core/planning/reason-text.ts'
 import type { Settings } from '../../storage/stores/settings.ts'
 import type { LiveVerdict, Missing } from '../state/verdict.ts'
 import { writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
+import { matchWords } from './match-words.ts'
 import { stretchDoubtWords } from './stretch-words.ts'
 import { words } from './words.ts'
 
@@ -37,15 +38,22 @@ export function verdictWords(
   const { lay } = verdict.answer
   const spare = lay.spare === null ? null : writeSmall(lay.spare, settings)
   const rests = restsOn(verdict)
+  const match = matchWords(verdict.answer.match)?.detail ?? null
   switch (verdict.sign) {
     case 'fits':
-      return { headline: spare === null ? words.verdict.fitsBare : words.verdict.fits(spare), detail: rests }
+      return {
+        headline: spare === null ? words.verdict.fitsBare : words.verdict.fits(spare),
+        detail: joined(rests, match),
+      }
     case 'doubt':
       return doubtSentence(verdict, settings, pattern)
     case 'cannot':
-      return { headline: words.verdict.cannot, detail: joined(reasonWords(lay, settings, pattern), rests) }
+      return {
+        headline: words.verdict.cannot,
+        detail: joined(reasonWords(lay, settings, pattern), rests, match),
+      }
     case 'open':
-      return { headline: words.verdict.open, detail: joined(words.verdict.openHint, rests) }
+      return { headline: words.verdict.open, detail: joined(words.verdict.openHint, rests, match) }
   }
 }
 
@@ -58,11 +66,18 @@ function doubtSentence(verdict: Answered, settings: Settings, pattern: Pattern |
     headline: words.verdict.doubt(writeSmall(spare, settings)),
     detail: words.verdict.doubtHint(writeSmall(roomAsked, settings)),
   }
-  const isTight = spare < roomAsked
-  const rests = restsOn(verdict)
-  if (!stretch) return { headline: tape.headline, detail: joined(rests, tape.detail) }
-  const beside = isTight ? `${tape.headline}. ${tape.detail}` : null
-  return { headline: stretch.headline, detail: joined(rests, stretch.detail, beside) }
+  const match = matchWords(answer.match)
+  const first = (match?.headline ? match : null) ?? stretch ?? tape
+  const besideTape = spare < roomAsked && first !== tape ? `${tape.headline}. ${tape.detail}` : null
+  return {
+    headline: first.headline ?? '',
+    detail: joined(
+      restsOn(verdict),
+      match?.detail ?? null,
+      stretch && first !== stretch ? `${stretch.headline}. ${stretch.detail}` : (stretch?.detail ?? null),
+      first === tape ? tape.detail : besideTape,
+    ),
+  }
 }
 
 /** Why it cannot be, with the pattern's names and her units. */
@@ -80,6 +95,8 @@ function answeredStrip(verdict: Answered, settings: Settings): VerdictSentence {
   if (verdict.byUsual) return { headline, detail: words.verdict.byUsual }
   if (verdict.sign === 'fits' && spare !== null) return { headline, detail: words.verdict.fitsShort(spare) }
   const stretch = stretchDoubtWords(verdict.answer, null)
+  const match = verdict.answer.match
+  if (verdict.sign === 'doubt' && match?.as === 'other') return { headline, detail: words.verdict.match.tag }
   if (verdict.sign === 'doubt' && stretch) return { headline, detail: stretch.short }
   if (verdict.sign === 'doubt' && spare !== null) return { headline, detail: words.verdict.doubtShort(spare) }
   if (verdict.sign === 'open') return { headline, detail: words.verdict.leftOutShort(lay.leftOut.length) }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { ClothMatch } from '../../../src/core/planning/cloth-match.ts'
 import type { Lay } from '../../../src/core/planning/lay.ts'
 import type { StretchStanding } from '../../../src/core/planning/stretch-doubt.ts'
 import { DEFAULT_SETTINGS } from '../../../src/storage/stores/settings.ts'
@@ -87,6 +88,46 @@ describe('the verdict in words', () => {
 
     it('says nothing of it where it is sure', () => {
       expect(sentence(hanging('sure', 60))).toBe('Fits, with 2 cm to spare all round | ')
+    })
+  })
+
+  describe('how the cloth is made', () => {
+    const told = (match: ClothMatch, lay: Partial<Lay> = { spare: 20 }): LiveVerdict => {
+      const plain = answered(lay)
+      if (plain.state !== 'answered') throw new Error('not answered')
+      const answer = { ...plain.answer, match }
+      return { ...plain, answer, sign: signOf(answer, { kind: 'cloth', traits: {} }, 8) }
+    }
+    const knit: ClothMatch = {
+      as: 'other',
+      meant: ['woven', 'stretch-woven'],
+      makes: ['knit'],
+      assumed: false,
+    }
+
+    it('is told in the headline where the pattern is for another', () => {
+      expect(sentence(told(knit))).toMatch(
+        /^Fits, but the pattern is for wovens or stretch wovens \| .*this cloth is a knit.* yours to say/,
+      )
+      expect(stripWords(told(knit), DEFAULT_SETTINGS).detail).toBe('Not the cloth it is for')
+    })
+
+    it('is told as assumed where nobody said it', () => {
+      expect(sentence(told({ ...knit, assumed: true }))).toMatch(/usually knits/)
+      const meant: ClothMatch = { as: 'meant', meant: ['knit'], makes: ['knit'], assumed: true }
+      expect(sentence(told(meant))).toMatch(/^Fits, with 2 cm .*Taken for a knit, as .* usually are/)
+      expect(sentence(told({ ...meant, assumed: false }))).not.toContain('knit')
+    })
+
+    it('is told as not said, without doubt for it', () => {
+      const words = sentence(told({ as: 'not-said', meant: ['woven'], makes: [], assumed: false }))
+      expect(words).toMatch(/^Fits, with 2 cm .*for wovens; how this cloth is made was not said/)
+    })
+
+    it('is told beside a no as well, and beside what the tape decides', () => {
+      const reason = { kind: 'area', text: '', pieces: ['side'], figures: { needed: 2, available: 1 } }
+      expect(sentence(told(knit, { verdict: 'cannot', reason }))).toMatch(/^Cannot .*this cloth is a knit/)
+      expect(sentence(told(knit, { spare: 1 }))).toMatch(/only if your tape is right/)
     })
   })
 

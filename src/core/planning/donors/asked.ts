@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '../../base/result.ts'
-import type { ClothRole } from '../../base/terms.ts'
+import type { ClothMake, ClothRole } from '../../base/terms.ts'
 import type { Mm, Percent } from '../../base/units.ts'
 import { polygonArea } from '../../geometry/index.ts'
 import type { Pattern } from '../../patterns/pattern.ts'
@@ -40,6 +40,8 @@ export interface Asked {
   readonly colours: readonly string[]
   /** Area of all needed copies, mm². */
   readonly area: number
+  /** How cloth is made that the pattern is for; empty: not said. */
+  readonly cloths: readonly ClothMake[]
   readonly stretchDoubt?: Percent
 }
 
@@ -64,6 +66,7 @@ export function askedOf(question: DonorQuestion): Result<Asked> {
     roles: asked,
     colours: asked.map((role) => question.colours[role] ?? ''),
     area: pieces.reduce((sum, piece) => sum + (piece.optional ? 0 : piece.count * areaOf(piece)), 0),
+    cloths: pattern.cloths ?? [],
     ...(question.stretchDoubt === undefined ? {} : { stretchDoubt: question.stretchDoubt }),
   })
 }

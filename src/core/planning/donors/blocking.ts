@@ -2,6 +2,7 @@ import { sooner } from '../../base/deadline.ts'
 import type { Percent } from '../../base/units.ts'
 import { answerLay } from '../answer-lay.ts'
 import type { Heads } from '../check.ts'
+import { matchOf } from '../cloth-match.ts'
 import type { LayPlacement } from '../lay.ts'
 import type { LayProblem } from '../lay-problem.ts'
 import { stretchFinding, waysAllowed, withNeedsEased } from '../stretch-doubt.ts'
@@ -10,11 +11,11 @@ import { COLOUR_MATCHES, poorestMatch } from './colour.ts'
 import { type Donor, headingsOn } from './donor.ts'
 import type { FindControl } from './find-donors.ts'
 import { compareKeys, rankKeys } from './rank.ts'
-import type { DonorRow } from './row.ts'
+import { type DonorRow, UNKNOWN } from './row.ts'
 import { clothCost, freeArea } from './waste.ts'
 
 /** What a share takes of its cloth, and how its colour serves; as in a row. */
-export type ShareCost = Pick<DonorRow, 'colour' | 'price' | 'waste' | 'spoils' | 'stretch'>
+export type ShareCost = Pick<DonorRow, 'colour' | 'price' | 'waste' | 'spoils' | 'stretch' | 'match'>
 
 /** What one of several cloths yields of a role. */
 export interface Share extends ShareCost {
@@ -138,6 +139,7 @@ function shareOf(asked: Asked, donor: Donor, heads: Heads, placements: readonly 
     placements,
     colour,
     price: donor.price,
+    match: matchOf(asked.cloths, donor.made ?? UNKNOWN),
     stretch: stretch?.standing ?? null,
     ...clothCost(problem, { placements }),
   }

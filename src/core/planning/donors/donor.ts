@@ -1,5 +1,6 @@
 import type { Mm } from '../../base/units.ts'
 import type { Garment } from '../../garments/garment.ts'
+import { type MadeAs, madeAs } from '../../garments/usual-make.ts'
 import { polygonOriented } from '../../geometry/index.ts'
 import type { Polygon } from '../../geometry/types.ts'
 import { NOTHING_TAKEN, type Taken } from '../../stash/taken.ts'
@@ -14,6 +15,8 @@ export interface Donor {
   readonly panels: readonly LayPanel[]
   /** In her own words; empty: unknown. */
   readonly colour: string
+  /** How it is made. Absent: nobody knows. */
+  readonly made?: MadeAs
   /** In the user's money; null: unknown. */
   readonly price: number | null
 }
@@ -22,7 +25,8 @@ export interface Donor {
 export function donorOf(garment: Garment, clearance: Mm, taken: Taken = NOTHING_TAKEN): Donor {
   const { id, role, price, cloth } = garment
   const panels = layPanels({ garment, taken }, 'up', clearance)
-  return { id, colour: cloth.colour, price, panels: panels.map((panel) => ({ ...panel, cloth: role })) }
+  const made = madeAs(garment)
+  return { id, colour: cloth.colour, made, price, panels: panels.map((panel) => ({ ...panel, cloth: role })) }
 }
 
 /** Which ways the heads may point on it: with a pile both are tried. */

@@ -1,3 +1,4 @@
+import type { ClothMatch } from '../cloth-match.ts'
 import type { StretchStanding } from '../stretch-doubt.ts'
 import { COLOUR_MATCHES } from './colour.ts'
 import type { DonorRow, DonorVerdict } from './row.ts'
@@ -8,17 +9,20 @@ const VERDICTS: readonly DonorVerdict[] = ['fits', 'undecided', 'not-found', 'ca
 /** Best first; pieces that need no stretch are as well served as can be. */
 const STRETCHES: readonly (StretchStanding | null)[] = [null, 'sure', 'barely', 'just-under', 'unmeasured']
 
+/** Best first: a cloth that is made otherwise than the pattern's may still do. */
+const MATCHES: readonly ClothMatch['as'][] = ['meant', 'not-said', 'other']
+
 /** Waste that differs by less than this share of what the pieces take counts as the same. */
 const WASTE_STEP = 0.25
 
 /** What of a row its rank hangs on. */
 export type Ranked = Pick<
   DonorRow,
-  'verdict' | 'missing' | 'stretch' | 'colour' | 'waste' | 'price' | 'spoils'
+  'verdict' | 'missing' | 'match' | 'stretch' | 'colour' | 'waste' | 'price' | 'spoils'
 >
 
 /**
- * What a row is ranked by, most important first, each the less the better: verdict, what is missing, how the stretch stands, colour, waste in
+ * What a row is ranked by, most important first, each the less the better: verdict, what is missing, how the cloth is made, how the stretch stands, colour, waste in
  * steps, price (unknown after known), good cloth spoilt, waste to the last mm². Keys of rows for the same pieces, or for
  * parts of one project, may be added up.
  *
@@ -28,6 +32,7 @@ export function rankKeys(row: Ranked, area: number): readonly number[] {
   return [
     VERDICTS.indexOf(row.verdict),
     row.missing,
+    MATCHES.indexOf(row.match?.as ?? 'meant'),
     Math.max(0, STRETCHES.indexOf(row.stretch) - 1),
     COLOUR_MATCHES.indexOf(row.colour),
     Math.floor(row.waste / (WASTE_STEP * area)),

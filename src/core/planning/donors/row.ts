@@ -1,4 +1,6 @@
+import type { MadeAs } from '../../garments/usual-make.ts'
 import type { Heads, SolveControl } from '../check.ts'
+import { type ClothMatch, matchOf } from '../cloth-match.ts'
 import type { Lay } from '../lay.ts'
 import type { StretchStanding } from '../stretch-doubt.ts'
 import { type Asked, donorProblem } from './asked.ts'
@@ -22,6 +24,8 @@ export interface DonorRow {
   readonly lay: Lay
   readonly colour: ColourMatch
   readonly price: number | null
+  /** How it is made against what the pattern is for; null: the pattern does not say. */
+  readonly match: ClothMatch | null
   /** How the cloth's stretch stands to what the placed pieces need; null: they need none, or no doubt was asked of. */
   readonly stretch: StretchStanding | null
   /** Of a whole lay, mm²: free area of the panels used that no piece covers. 0 of any other. */
@@ -31,6 +35,8 @@ export interface DonorRow {
   /** Area of the needed copies without a place, as a share of all that are needed. 0 of a whole lay. */
   readonly missing: number
 }
+
+export const UNKNOWN: MadeAs = { makes: [], assumed: false }
 
 /** A look at one donor. `known`: the row of the look before, which this one starts from. */
 export function lookAt(
@@ -54,6 +60,7 @@ export function lookAt(
     lay,
     colour: poorestMatch(donor.colour, asked.colours),
     price: donor.price,
+    match: matchOf(asked.cloths, donor.made ?? UNKNOWN),
     stretch: stretch?.standing ?? null,
     missing: whole ? 0 : Math.min(1, missingArea(asked.pieces, lay) / asked.area),
     ...(whole ? clothCost(problem, lay) : { waste: 0, spoils: 0 }),

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { Redirect } from 'wouter-preact'
+import { CLOTH_MAKES } from '../../../core/base/terms.ts'
 import { Button } from '../../parts/button.tsx'
 import { Choice } from '../../parts/choice.tsx'
 import { NumberField } from '../../parts/number-field.tsx'
@@ -99,7 +100,7 @@ function ClothFacts() {
         name="structure"
         label={words.check.structure}
         hint={words.check.structureHint}
-        options={(['knit', 'woven', 'unknown'] as const).map((value) => ({
+        options={([...CLOTH_MAKES, 'unknown'] as const).map((value) => ({
           value,
           label: words.check.structures[value],
         }))}

@@ -1,11 +1,14 @@
+import type { ClothMake } from '../../../core/base/terms.ts'
 import type { MeasuredKind } from '../../../core/garments/index.ts'
 import { IconButton } from '../../parts/button.tsx'
 import { givenNow, removeThing, underWay, workKey } from '../../state/look-for.ts'
 import type { Figures, LookedFor } from '../../state/look-for-list.ts'
+import { patternById } from '../../state/patterns-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { lookForWords } from '../../words/en/look-for.ts'
 import { writeList } from '../../words/format.ts'
 import { figuresWords, stretchWords } from '../../words/look-for-words.ts'
+import { meantWords } from '../../words/match-words.ts'
 import { words } from '../../words/words.ts'
 
 interface ThingProps {
@@ -22,6 +25,7 @@ export function ThingCard({ thing, kinds }: ThingProps) {
     known.find((figures) => figures.kind === kind) ?? underWay.value.get(workKey(thing, kind)) ?? null
   const all = kinds.map((kind) => ({ kind, figures: figuresFor(kind) }))
   const none = all.filter(({ figures }) => figures?.none).map(({ kind }) => words.garments.kinds[kind])
+  const cloths = patternById(thing.pattern)?.cloths ?? []
   const stretch = all.find(({ figures }) => figures)?.figures?.stretch
   return (
     <article class="look-for-card" aria-labelledby={`thing-${id}`}>
@@ -39,11 +43,12 @@ export function ThingCard({ thing, kinds }: ThingProps) {
         </span>
       </header>
       {given === null && <p class="soft unprinted">{lookForWords.gone}</p>}
+      {cloths.length > 0 && <p class="look-for-stretch">{lookForWords.made(meantWords(cloths))}</p>}
       {stretch && <p class="look-for-stretch">{stretchWords(stretch)}</p>}
       <dl>
         {all.map(
           ({ kind, figures }) =>
-            !figures?.none && <Line key={kind} kind={kind} figures={figures} known={known} />,
+            !figures?.none && <Line key={kind} kind={kind} figures={figures} known={known} cloths={cloths} />,
         )}
       </dl>
       {none.length > 0 && <p class="look-for-none">{lookForWords.noneOf(writeList(none))}</p>}
@@ -55,11 +60,12 @@ interface LineProps {
   readonly kind: MeasuredKind
   readonly figures: Figures | null
   readonly known: readonly Figures[]
+  readonly cloths: readonly ClothMake[]
 }
 
-function Line({ kind, figures, known }: LineProps) {
+function Line({ kind, figures, known, cloths }: LineProps) {
   const found = figures && (figures.enough.length > 0 || known.includes(figures))
-  const told = found ? figuresWords(figures, settings.value) : null
+  const told = found ? figuresWords(figures, settings.value, cloths) : null
   return (
     <div class={told ? '' : 'look-for-waiting'}>
       <dt>

@@ -1,3 +1,4 @@
+import { CLOTH_MAKES } from '../../../core/base/terms.ts'
 import type { Pattern } from '../../../core/patterns/index.ts'
 import { GapPicker } from '../../parts/gap-picker.tsx'
 import { TextField } from '../../parts/text-field.tsx'
@@ -8,6 +9,7 @@ import { words } from '../../words/words.ts'
 
 /** What holds for the whole pattern: what it makes, the gap between pieces, whom to take care of. */
 export function MakersRules({ pattern }: { pattern: Pattern }) {
+  const { cloths = [] } = pattern
   const set = (part: Partial<Pattern>) => change(pattern.id, (now) => ({ ...now, ...part }))
   const tick = (id: string, holds: boolean) =>
     set({ cautions: holds ? [id, ...pattern.cautions] : pattern.cautions.filter((each) => each !== id) })
@@ -28,6 +30,20 @@ export function MakersRules({ pattern }: { pattern: Pattern }) {
         value={pattern.about}
         onValue={(about) => set({ about })}
       />
+      <fieldset class="choice">
+        <legend class="field-label">{words.patterns.cloths}</legend>
+        {CLOTH_MAKES.map((make) => (
+          <Tick
+            key={make}
+            label={words.check.structures[make]}
+            checked={cloths.includes(make)}
+            onChange={(holds) =>
+              set({ cloths: CLOTH_MAKES.filter((each) => (each === make ? holds : cloths.includes(each))) })
+            }
+          />
+        ))}
+        <p class="field-hint">{words.patterns.clothsHint}</p>
+      </fieldset>
       <fieldset class="choice">
         <legend class="field-label">{words.patterns.cautions}</legend>
         {Object.entries(words.patterns.cautionTicks).map(([id, label]) => (

@@ -15,6 +15,7 @@ import { projectWords } from '../../words/en/projects.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { joinFacts, writeArea, writeList, writePrice } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
+import { meantWords } from '../../words/match-words.ts'
 import { roleName } from '../../words/project-words.ts'
 import { words } from '../../words/words.ts'
 
@@ -131,15 +132,18 @@ function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
 }
 
 /** What a lay found hangs on; null: nothing. */
-function hangingWords({ stretch }: DonorRow): string | null {
+function hangingWords({ stretch, match }: DonorRow): string | null {
+  if (match?.as === 'other') return texts.otherCloth(meantWords(match.meant))
   return stretch === null || stretch === 'sure' ? null : texts.hanging[stretch]
 }
 
-function factsOf({ verdict, waste, price, missing }: DonorRow, colour: string): string {
+function factsOf({ verdict, waste, price, missing, match }: DonorRow, colour: string): string {
   return joinFacts([
     colour,
     verdict === 'fits' ? texts.waste(writeArea(waste, settings.value)) : '',
     verdict === 'not-found' ? texts.missing(`${Math.round(missing * 100)} ${words.parts.percent}`) : '',
+    match?.as === 'not-said' ? texts.clothNotSaid(meantWords(match.meant)) : '',
+    verdict !== 'fits' && match?.as === 'other' ? words.verdict.match.tag : '',
     price === null ? '' : stashWords.cost(writePrice(price)),
   ])
 }

@@ -5,7 +5,7 @@ import { clothNow, freeAreaNow } from '../../state/cloth-now.ts'
 import { clothRecords } from '../../state/cloth-state.ts'
 import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
-import { hangsOnStretch } from '../../state/stash-yield.ts'
+import { hangsOnStretch, isOtherCloth } from '../../state/stash-yield.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { joinFacts, writeArea, writePrice } from '../../words/format.ts'
 import { clothInShort, garmentTitle, measuresInShort } from '../../words/garment-words.ts'
@@ -47,6 +47,7 @@ export function GarmentCard({ garment }: { garment: Garment }) {
       <span class="card-tags">
         {isDemo(garment) && <span class="tag">{stashWords.demoMark}</span>}
         {isReserved && <span class="tag tag-open">{stashWords.reservedTag}</span>}
+        {isOtherCloth(garment) && <span class="tag tag-open">{words.verdict.match.tag}</span>}
         {hangsOnStretch(garment) && <span class="tag tag-open">{stashWords.wouldYield.hanging}</span>}
         {usedUp && <span class="tag">{stashWords.usedUpTag}</span>}
         {!washed && <span class="tag tag-open">{stashWords.unwashed}</span>}

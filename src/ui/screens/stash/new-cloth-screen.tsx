@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { useLocation } from 'wouter-preact'
+import { CLOTH_MAKES } from '../../../core/base/terms.ts'
 import { emptyGarment, type Garment } from '../../../core/garments/index.ts'
 import { Button } from '../../parts/button.tsx'
 import { Choice } from '../../parts/choice.tsx'
@@ -75,7 +76,7 @@ export function NewClothScreen() {
         <Choice
           name="structure"
           label={words.check.structure}
-          options={(['knit', 'woven', 'unknown'] as const).map((value) => ({
+          options={([...CLOTH_MAKES, 'unknown'] as const).map((value) => ({
             value,
             label: words.check.structures[value],
           }))}

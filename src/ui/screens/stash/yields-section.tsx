@@ -12,6 +12,7 @@ import { allPatterns } from '../../state/patterns-state.ts'
 import { searchYields, stopYields, yieldSearch } from '../../state/yields.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { writeList } from '../../words/format.ts'
+import { meantWords } from '../../words/match-words.ts'
 import { patternName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
 
@@ -71,6 +72,9 @@ export function YieldsSection({ garment }: { garment: Garment }) {
                       writeList(sizes.map((size) => sizeWords(size, rows))),
                     )}
                   </span>
+                  {rows?.some(({ match }) => match?.as === 'other') && (
+                    <span class="card-text">{texts.otherCloth(meantWords(pattern.cloths ?? []))}</span>
+                  )}
                 </CardButton>
               </li>,
             ]

@@ -50,7 +50,12 @@ export const check = {
   alongHint: 'Top to bottom, as it is worn.',
   byRuler: 'Measure on the screen',
   structure: 'Made by',
-  structures: { knit: 'Knitting', woven: 'Weaving', unknown: 'Not sure' },
+  structures: {
+    knit: 'Knitting',
+    woven: 'Weaving',
+    'stretch-woven': 'Weaving, stretchy',
+    unknown: 'Not sure',
+  },
   structureHint: 'Knits show rows of little loops; wovens show threads crossing.',
   pile: 'It has a pile, a nap or a print that points one way',
   pileHint: 'Velvet, fleece, corduroy, a print with a top and a bottom.',

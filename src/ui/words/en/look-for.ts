@@ -42,6 +42,9 @@ export const lookForWords = {
     'cloth-length': (length: string) => `${length} long`,
   } as Readonly<Record<string, (length: string) => string>>,
   label: (size: string) => `Usually from ${size} on the label.`,
+  made: (meant: string) => `Only ${meant}`,
+  usually: (made: string, meant: string) =>
+    `Usually ${made}, and this is for ${meant}: look at how it is made.`,
   larger: 'With a pile or one-way print it may take a larger one.',
   tooSmall: (width: string) => `Proved too small up to ${width} at usual lengths.`,
   between: (width: string) => `Proved too small up to ${width} at usual lengths; between, check it.`,

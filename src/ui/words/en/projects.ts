@@ -77,6 +77,8 @@ export const projectWords = {
       'not-found': 'no way found so far',
       undecided: 'still looking',
     },
+    otherCloth: (meant: string) => `yields it, but the pattern is for ${meant}`,
+    clothNotSaid: (meant: string) => `for ${meant}: how it is made was not said`,
     hanging: {
       barely: 'yields it, if your gauge is right',
       'just-under': 'yields it, if its stretch was measured too low',

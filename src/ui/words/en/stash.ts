@@ -69,7 +69,7 @@ export const stashWords = {
   measures: 'Measures',
   measureAgain: 'Change measures or flaws',
   noted: 'What you know of it',
-  made: { knit: 'knit', woven: 'woven' },
+  made: { knit: 'knit', woven: 'woven', 'stretch-woven': 'stretch woven' },
   panels: 'Its cloth now',
   panelsHint: 'All to one scale. Hatched places cannot be used; pieces lie where they are reserved.',
   panelsNone: 'These measures leave no cloth.',
@@ -142,6 +142,7 @@ export const stashWords = {
     looking: (count: number) => `Tried ${count} sizes and versions so far.`,
     ended: 'These it yields whole, all cloths of the pattern from this one.',
     failed: 'The search broke off. Try again.',
+    otherCloth: (meant: string) => `The pattern is for ${meant}.`,
     hanging: {
       barely: (size: string) => `${size} if your gauge is right`,
       'just-under': (size: string) => `${size} if its stretch was measured too low`,

@@ -46,6 +46,18 @@ export const verdict = {
     },
     and: ' and ',
   },
+  match: {
+    made: { knit: 'a knit', woven: 'a woven', 'stretch-woven': 'a stretch woven' },
+    madeSome: { knit: 'knits', woven: 'wovens', 'stretch-woven': 'stretch wovens' },
+    headline: (meant: string) => `Fits, but the pattern is for ${meant}`,
+    other: (meant: string, made: string) =>
+      `The pattern is for ${meant}, and this cloth is ${made}: it hangs, gives and frays otherwise. Whether it will do is yours to say.`,
+    otherAssumed: (meant: string, made: string) =>
+      `The pattern is for ${meant}, and garments of this kind are usually ${made}: it would hang, give and fray otherwise. Say how its cloth is made.`,
+    notSaid: (meant: string) => `The pattern is for ${meant}; how this cloth is made was not said.`,
+    assumed: (made: string) => `Taken for ${made}, as garments of this kind usually are.`,
+    tag: 'Not the cloth it is for',
+  },
   cannot: 'Cannot be cut from this',
   open: 'No way found to cut it',
   openHint: 'That is not a proof: there may still be a way. Another size or version may do.',

@@ -47,7 +47,7 @@ describe('one role from several cloths', () => {
   })
 
   it('puts the ways in the order that single donors have: colour, waste, price, good cloth spoilt', () => {
-    const share = { colour: 'as-wanted', price: 5, waste: 0, spoils: 0, stretch: null } as const
+    const share = { colour: 'as-wanted', price: 5, waste: 0, spoils: 0, stretch: null, match: null } as const
     const worse = [{ colour: 'other' as const }, { waste: 90_000 }, { price: 9 }, { spoils: 800 }]
     worse.forEach((first, i) => {
       for (const second of worse.slice(i + 1)) {

@@ -6,6 +6,7 @@ import type { DonorRow } from '../../../../src/core/planning/donors/row.ts'
 import { donorsTogether, type RoleRows } from '../../../../src/core/planning/donors/together.ts'
 
 const AREA = 10_000
+const otherCloth = { as: 'other', meant: ['woven'], makes: ['knit'], assumed: false } as const
 const lay = { verdict: 'fits', placements: [], reason: null, leftOut: [], spare: 0, elapsedMs: 0 } as const
 
 function row(donor: string, more: Partial<DonorRow> = {}): DonorRow {
@@ -17,6 +18,7 @@ function row(donor: string, more: Partial<DonorRow> = {}): DonorRow {
     colour: 'as-wanted',
     price: 5,
     stretch: null,
+    match: null,
   } as const
   return { ...plain, donor, waste: 0, spoils: 0, missing: 0, ...more }
 }
@@ -25,6 +27,7 @@ describe('the order of donors', () => {
   it('goes by verdict, colour, waste, price and good cloth spoilt, in this order', () => {
     const worse: readonly Partial<DonorRow>[] = [
       { verdict: 'cannot' },
+      { match: otherCloth },
       { stretch: 'unmeasured' },
       { stretch: 'just-under' },
       { stretch: 'barely' },
