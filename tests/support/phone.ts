@@ -27,6 +27,8 @@ export interface PhoneOptions {
   readonly serviceWorkers?: 'allow' | 'block'
   /** The address of another host that serves the app. */
   readonly host?: string
+  /** Done to the page before the app is opened in it. */
+  readonly before?: (page: Page) => Promise<unknown>
 }
 
 /** A new small phone (360×640, touch) with the app open and nothing stored; put away when the test ends. */
@@ -46,6 +48,7 @@ export async function phonePage(options: PhoneOptions = {}): Promise<Phone> {
   onTestFinished(() => context.close())
   const page = await context.newPage()
   await slowDown(page)
+  await options.before?.(page)
   const complaints = listen(page)
   await page.goto(host + at)
   return { page, context, complaints }

@@ -1,3 +1,4 @@
+import { latinDigits } from './digits.ts'
 import { failed, ok, type Result } from './result.ts'
 import { MM_PER_INCH, type Mm } from './units.ts'
 
@@ -69,9 +70,9 @@ export function writeLength(mm: Mm, style: LengthStyle): string {
   return (rounded(mm, style.rounding) / 10).toFixed(1).replace('.', style.decimalSign)
 }
 
-/** One spelling for the many signs keyboards offer; vulgar fractions apart from the digits before them. */
+/** One spelling for the many signs keyboards offer, digits of other scripts too; vulgar fractions apart from the digits before them. */
 function spelledPlainly(text: string): string {
-  return text
+  return latinDigits(text)
     .toLowerCase()
     .replace(/[\u00bc-\u00be\u2150-\u215e]/g, (sign) => ` ${sign.normalize('NFKC')}`)
     .replace(/\u2044/g, '/')

@@ -1,9 +1,10 @@
 /**
- * Records that this app cannot read are carried as they are, also what JSON has no word for: a number that is none, a
+ * Records that this app cannot read are carried as they are, also what JSON has no word for: a number that is none, minus nought, a
  * field without a value, a date. Such a value stands in the file as `{ "$": kind, "of": … }`.
  */
 export function toJson(value: unknown): unknown {
   if (value === undefined) return { $: 'undefined' }
+  if (Object.is(value, -0)) return { $: 'number', of: '-0' }
   if (typeof value === 'number' && !Number.isFinite(value)) return { $: 'number', of: String(value) }
   if (value instanceof Date) return { $: 'date', of: toJson(value.getTime()) }
   if (Array.isArray(value)) return value.map(toJson)

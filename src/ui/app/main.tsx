@@ -3,6 +3,7 @@ import { followInstallOffer } from '../state/home-screen.ts'
 import { startKeeping } from '../state/keeper.ts'
 import { startLiveCheck } from '../state/live-check.ts'
 import './base.css'
+import { locale } from '../words/locale.ts'
 import { followNews } from './news-bar.tsx'
 import { keepOffline } from './offline.ts'
 import './print.css'
@@ -16,7 +17,7 @@ if (root) render(<Shell />, root)
 followViewHeight()
 followNews()
 followInstallOffer()
-startKeeping(navigator.language).then(() => {
+startKeeping(locale).then(() => {
   followTheme()
   startLiveCheck()
   ready.value = true

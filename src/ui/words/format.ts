@@ -1,26 +1,32 @@
+import { latinDigits } from '../../core/base/digits.ts'
 import { type LengthStyle, type Rounding, writeLength } from '../../core/base/length.ts'
 import type { Mm, Percent } from '../../core/base/units.ts'
 import type { Settings } from '../../storage/stores/settings.ts'
+import { locale } from './locale.ts'
 import { words } from './words.ts'
 
 /** How she wants lengths written. */
 export type Units = Pick<Settings, 'units' | 'inchFraction'>
 
-/** Numbers as the browser's language writes them. */
-const locale = typeof navigator === 'undefined' ? 'en' : navigator.language
-const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false })
-const hundredths = new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false })
+/**
+ * Decimal signs, lists and days are as the browser's language has them. Digits are always 0 to 9: lengths, sizes and the
+ * words beside them have no others, and a screen with two kinds is hard to read.
+ */
+const DIGITS = { numberingSystem: 'latn' } as const
+const plain = new Intl.NumberFormat(locale, { ...DIGITS, maximumFractionDigits: 1, useGrouping: false })
+const hundredths = new Intl.NumberFormat(locale, { ...DIGITS, maximumFractionDigits: 2, useGrouping: false })
 const bothHundredths = new Intl.NumberFormat(locale, {
+  ...DIGITS,
   minimumFractionDigits: 2,
   maximumFractionDigits: 2,
   useGrouping: false,
 })
-const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' })
+const day = new Intl.DateTimeFormat(locale, { ...DIGITS, dateStyle: 'medium' })
 const list = new Intl.ListFormat(locale, { type: 'conjunction' })
 const anyOf = new Intl.ListFormat(locale, { type: 'disjunction' })
 export const decimalSign: '.' | ',' = plain.formatToParts(1.5).some(({ value }) => value === ',') ? ',' : '.'
 
-/** To one decimal, in the browser's own digits and decimal sign. */
+/** To one decimal, with the browser's own decimal sign. */
 export function writeNumber(value: number): string {
   return plain.format(value)
 }
@@ -35,9 +41,9 @@ export function writePrice(value: number): string {
   return Number.isInteger(value) ? plain.format(value) : bothHundredths.format(value)
 }
 
-/** Decimal comma and point both count; null when it is no number. */
+/** Decimal comma and point both count, and the digits of every script; null when it is no number. */
 export function readNumber(text: string): number | null {
-  const value = Number(text.trim().replace(',', '.'))
+  const value = Number(latinDigits(text).trim().replace(',', '.'))
   return text.trim() === '' || !Number.isFinite(value) ? null : value
 }
 
