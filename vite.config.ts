@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import { defineConfig, type Plugin } from 'vite'
@@ -7,15 +8,12 @@ import { CHUNKS } from './service-worker/chunks.ts'
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
 /**
- * The page may load nothing from elsewhere and run no script but its own files. `wasm-unsafe-eval` is for the OCR
- * of labels; `data:` and `blob:` are for photos, which never leave the device.
+ * The page may load nothing from elsewhere, run no script but its own files, and send nothing anywhere. `blob:` is for
+ * photos, which never leave the device.
  */
 const SECURITY_POLICY = [
   "default-src 'self'",
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "img-src 'self' data: blob:",
-  "media-src 'self' blob:",
-  "connect-src 'self' data: blob:",
+  "img-src 'self' blob:",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",
@@ -36,16 +34,34 @@ function securityPolicy(): Plugin {
   }
 }
 
+/** Those of the README that the manifest names. */
+const SCREENSHOTS = ['measures', 'verdict', 'stash'] as const
+
+/** Puts the manifest's screenshots beside it. */
+function screenshots(): Plugin {
+  return {
+    name: 'cutworth-screenshots',
+    apply: 'build',
+    generateBundle() {
+      for (const name of SCREENSHOTS) {
+        const source = readFileSync(here(`assets/screenshots/${name}.png`))
+        this.emitFile({ type: 'asset', fileName: `screenshots/${name}.png`, source })
+      }
+    },
+  }
+}
+
 export default defineConfig({
   root: here('src/ui/app'),
   // Relative addresses: the built folder works on any static host and in any subfolder.
   base: './',
   publicDir: here('assets/static'),
   cacheDir: here('node_modules/.vite'),
-  plugins: [preact(), securityPolicy(), offline()],
+  plugins: [preact(), securityPolicy(), screenshots(), offline()],
   worker: { format: 'es' },
   server: { fs: { allow: [here('.')] } },
-  preview: { port: 4173, strictPort: true },
+  // Where it is taken, the next free one, which is told. `npm start -- --host` serves the local network too.
+  preview: { port: 4173, strictPort: false },
   build: {
     outDir: here('dist'),
     emptyOutDir: true,

@@ -6,7 +6,7 @@ import { injectManifest } from 'workbox-build'
 const SOURCE = fileURLToPath(new URL('service-worker.ts', import.meta.url))
 const NAME = 'service-worker.js'
 
-/** OCR's engine and language data are the largest files. A larger one fails the build instead of being left out. */
+/** Some ten times the largest there is. A larger one fails the build instead of being left out. */
 const LARGEST_FILE_BYTES = 6e6
 
 /** Once the app is built, builds its service worker beside it, which keeps every file of it for offline use. */
@@ -53,7 +53,8 @@ async function listFiles(outDir: string): Promise<void> {
     swDest: worker,
     globDirectory: outDir,
     globPatterns: ['**/*'],
-    globIgnores: [NAME],
+    // Pictures for whoever thinks of installing the app: it never shows them itself.
+    globIgnores: [NAME, 'screenshots/**'],
     maximumFileSizeToCacheInBytes: LARGEST_FILE_BYTES,
     // Their names hold a hash already.
     dontCacheBustURLsMatching: /^assets\/.+-[\w-]{8}\.\w+$/,

@@ -1,5 +1,6 @@
 import { cleanupOutdatedCaches, PrecacheController, PrecacheRoute } from 'workbox-precaching'
 import { NavigationRoute, registerRoute } from 'workbox-routing'
+import { takeShared } from './share-target.ts'
 
 declare const self: ServiceWorkerGlobalScope & {
   /** Filled in by the build: every file of the app, with its revision. */
@@ -13,6 +14,7 @@ cleanupOutdatedCaches()
 registerRoute(new PrecacheRoute(files))
 // Whatever page of the app is asked for, the one page answers; its address after # says which screen.
 registerRoute(new NavigationRoute(files.createHandlerBoundToURL('index.html')))
+takeShared(self.registration.scope)
 
 self.addEventListener('install', (event) => event.waitUntil(fetchAll(event)))
 

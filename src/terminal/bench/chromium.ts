@@ -10,9 +10,10 @@ const USUAL_PLACES = [
   '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
 ]
 
-/** Path of a Chromium that runs, or null. `$CHROMIUM_PATH` comes first. */
+/** Path of a Chromium that runs, or null. `$CHROMIUM_PATH` comes first; if it is `none`, there is none. */
 export function findChromium(): string | null {
   const asked = process.env.CHROMIUM_PATH
+  if (asked === 'none') return null
   const places = [...(asked ? [asked] : []), ...USUAL_PLACES, chromium.executablePath()]
   return places.find(runs) ?? null
 }

@@ -4,6 +4,7 @@ import { startKeeping } from '../state/keeper.ts'
 import { startLiveCheck } from '../state/live-check.ts'
 import './base.css'
 import { locale } from '../words/locale.ts'
+import { followLaunches } from './launches.ts'
 import { followNews } from './news-bar.tsx'
 import { keepOffline } from './offline.ts'
 import './print.css'
@@ -20,6 +21,7 @@ followInstallOffer()
 startKeeping(locale).then(() => {
   followTheme()
   startLiveCheck()
+  followLaunches()
   ready.value = true
 })
 void keepOffline()

@@ -52,6 +52,9 @@ const Settings = lazyScreen(() =>
   import('../screens/settings/settings-screen.tsx').then((m) => m.SettingsScreen),
 )
 const Yours = lazyScreen(() => import('../screens/settings/yours-screen.tsx').then((m) => m.YoursScreen))
+const Received = lazyScreen(() =>
+  import('../screens/open-check/received-screen.tsx').then((m) => m.ReceivedScreen),
+)
 const OpenCheck = lazyScreen(() =>
   import('../screens/open-check/open-check-screen.tsx').then((m) => m.OpenCheckScreen),
 )
@@ -87,6 +90,7 @@ export function Routes() {
       <Route path="/settings" component={Settings} />
       <Route path="/settings/yours/:done?" component={Yours} />
       <Route path="/open-check" component={OpenCheck} />
+      <Route path="/received" component={Received} />
       <Route component={Nowhere} />
     </Switch>
   )

@@ -31,7 +31,8 @@ export function isInstalled(): boolean {
   return matchMedia('(display-mode: standalone)').matches
 }
 
-/** Safari on phones has its own way, and offers nothing by itself. */
+/** Safari on phones and tablets has its own way, and offers nothing by itself. A tablet says that it is a Mac, which has no touch. */
 export function isIos(): boolean {
-  return /iPhone|iPad|iPod/.test(navigator.userAgent)
+  const { userAgent, maxTouchPoints } = navigator
+  return /iPhone|iPad|iPod/.test(userAgent) || (/Macintosh/.test(userAgent) && maxTouchPoints > 1)
 }

@@ -9,6 +9,8 @@ export const sharing = {
   openTitle: 'A shared check',
   openHow:
     'A check that was shared from this app is a small file. Open it to see its pieces and get the verdict here.',
+  receivedTitle: 'A file for Cutworth',
+  receiving: 'Opening the file…',
   choose: 'Choose the file',
   chooseOther: 'Choose another file',
   faults: 'This file cannot be opened',
