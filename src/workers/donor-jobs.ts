@@ -51,7 +51,8 @@ function answerOf(
   const leftOut = problem.pieces
     .flatMap(({ id: piece, count }) => Array.from({ length: count }, (_, k) => `${piece}#${k + 1}`))
     .filter((copy) => !laid.has(copy))
-  const lay = { verdict: 'not-found', placements, reason: null, leftOut, spare: null, elapsedMs: 0 } as const
+  const open = { verdict: 'not-found', spare: null, spareIs: null } as const
+  const lay = { ...open, placements, reason: null, leftOut, elapsedMs: 0 }
   const { stretchDoubt } = asked
   const stretch = stretchDoubt === undefined ? undefined : stretchFinding(problem, placements, stretchDoubt)
   return { ...cost, garment: id, answer: { problem, lay, heads, ...(stretch ? { stretch } : {}) } }

@@ -22,6 +22,14 @@ export interface AnsweredCheck {
   readonly doubt: Mm
 }
 
+/** A lay that fits, to be found more to spare for. */
+export interface LayToSpare {
+  readonly problem: LayProblem
+  readonly lay: Lay
+  /** So many points more of stretch are to be left to every piece that needs any, as the lay leaves them. */
+  readonly stretchLeft: Percent
+}
+
 /** A garment and what is taken of it. */
 export interface GarmentNow {
   readonly garment: Garment
@@ -39,6 +47,8 @@ export interface Jobs {
   check: { asks: CheckQuestion; tells: SolveProgress; answers: Result<CheckAnswer> }
   /** A lay problem as it stands in a file. */
   lay: { asks: LayProblem; tells: SolveProgress; answers: Lay }
+  /** What a lay has to spare, and the places that have it: every better lay told as it comes, the best at the end. */
+  spare: { asks: LayToSpare; tells: Lay; answers: Lay }
   /** What would save a check, every outcome told as it comes. Their spare is only tried, up to what makes the lay sure. */
   remedies: { asks: AnsweredCheck; tells: RemedyOutcome; answers: null }
   /** Which measures the answer hangs on, every outcome told as it comes. */
@@ -83,6 +93,10 @@ export interface SearchLimits {
   readonly seconds: number
   /** The lay of a similar question, for a check or a lay; other jobs have starts of their own. Absent: none. */
   readonly warmStart?: readonly LayPlacement[]
+  /** Answers to questions that asked no less, for a check or the spare of one. Absent: none. */
+  readonly known?: readonly CheckAnswer[]
+  /** For a check or a lay: so much to spare is enough; 0: the lay is wanted, and what is to spare is asked later. Absent: all there is. */
+  readonly spareAsked?: Mm
 }
 
 /** Page to worker. A worker has one job at a time. */

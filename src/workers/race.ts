@@ -21,7 +21,7 @@ const LAY_IN: { readonly [K in RacedKind]: (answer: Jobs[K]['answers']) => Lay |
 
 /**
  * As `solvers.ask`, but when the answer does not come soon the other workers look for it too, each from a seed of its
- * own and from no known lay. The first to settle it wins and the others are ended. With a single worker, or an answer
+ * own and from no known lays. The first to settle it wins and the others are ended. With a single worker, or an answer
  * that comes soon, it is the answer of the seed given.
  */
 export async function askRace<K extends RacedKind>(
@@ -35,18 +35,20 @@ export async function askRace<K extends RacedKind>(
   const onAbort = () => over.abort(signal.reason)
   if (signal.aborted) onAbort()
   signal.addEventListener('abort', onAbort)
-  const { seed, seconds, priority = 0, warmStart } = options
-  const heard = { priority, onProgress: bestOnly(options.onProgress) }
+  const { seed, seconds, priority = 0, onProgress, warmStart, known, ...asked } = options
+  const heard = { priority, onProgress: bestOnly(onProgress) }
   const further = async (k: number) => {
     await pause(FIRST_TRY_MS, over.signal)
     const limits = { seed: seed + SEED_STEP * k, seconds: seconds - FIRST_TRY_MS / 1000 }
-    return solvers.ask(over.signal, kind, asks, { ...heard, ...limits })
+    return solvers.ask(over.signal, kind, asks, { ...heard, ...asked, ...limits })
   }
   const first = solvers.ask(over.signal, kind, asks, {
     ...heard,
+    ...asked,
     seed,
     seconds,
     ...(warmStart && { warmStart }),
+    ...(known && { known }),
   })
   const tries = [first, ...Array.from({ length: solvers.most - 1 }, (_, k) => further(k + 1))]
   try {

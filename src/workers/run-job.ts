@@ -1,19 +1,21 @@
 import { deadlineAfter } from '../core/base/deadline.ts'
 import { answerLay } from '../core/planning/answer-lay.ts'
 import { bindingMeasures } from '../core/planning/binding-measures.ts'
-import type { SolveControl, SolveProgress } from '../core/planning/check.ts'
+import type { SolveControl } from '../core/planning/check.ts'
 import { checkQuestion } from '../core/planning/check-question.ts'
 import { roomAsked } from '../core/planning/doubt.ts'
+import { withSpare } from '../core/planning/lay-spare.ts'
 import { solveRemedies } from '../core/planning/remedies/solve-remedies.ts'
 import { newClothLengths } from '../core/planning/savings/new-cloth.ts'
 import { shoppingBrief } from '../core/planning/shopping-brief/shopping-brief.ts'
+import { withNeedsEased } from '../core/planning/stretch-doubt.ts'
 import { blockedWays, donorRows, yieldRows } from './donor-jobs.ts'
 import type { AnsweredCheck, JobKind, JobRequest, Jobs, WorkerReply } from './protocol.ts'
 
 /** Least time between two reports of progress: a screen shows no more, and each one copies a whole part-lay. */
 const PROGRESS_EVERY_MS = 100
 
-type Control = Pick<SolveControl, 'seed' | 'clock' | 'deadline' | 'warmStart'>
+type Control = Pick<SolveControl, 'seed' | 'clock' | 'deadline' | 'warmStart' | 'known' | 'spareAsked'>
 type Tell = (progress: Jobs[JobKind]['tells']) => void
 
 /** Does one job to its end, which is blocking work, and tells its progress and then its answer or failure. */
@@ -34,6 +36,13 @@ function answerTo(request: JobRequest, control: Control, tell: Tell): Jobs[JobKi
       return checkQuestion(request.asks, { ...control, onProgress: nowAndThen(control.clock, tell) })
     case 'lay':
       return answerLay(request.asks, { ...control, onProgress: nowAndThen(control.clock, tell) })
+    case 'spare': {
+      const { problem, lay, stretchLeft } = request.asks
+      return withSpare(withNeedsEased(problem, -stretchLeft), lay, {
+        ...control,
+        onBetter: nowAndThen(control.clock, tell),
+      })
+    }
     case 'remedies':
       return tellAll(remediesOf(request.asks, control), tell)
     case 'measures': {
@@ -64,9 +73,9 @@ function tellAll(outcomes: Iterable<Jobs[JobKind]['tells']>, tell: Tell): null {
 }
 
 /** Passes the first report on, and then at most one in every `PROGRESS_EVERY_MS`. */
-function nowAndThen(clock: () => number, report: (progress: SolveProgress) => void) {
+function nowAndThen<T>(clock: () => number, report: (progress: T) => void) {
   let next = Number.NEGATIVE_INFINITY
-  return (progress: SolveProgress) => {
+  return (progress: T) => {
     const now = clock()
     if (now < next) return
     next = now + PROGRESS_EVERY_MS

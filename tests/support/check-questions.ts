@@ -67,6 +67,14 @@ export function undecided(question: CheckQuestion): CheckAnswer {
   return {
     problem: problem.value,
     heads: 'up',
-    lay: { verdict: 'not-found', placements: [], reason: null, leftOut, spare: null, elapsedMs: 0 },
+    lay: {
+      verdict: 'not-found',
+      placements: [],
+      reason: null,
+      leftOut,
+      spare: null,
+      spareIs: null,
+      elapsedMs: 0,
+    },
   }
 }

@@ -1,4 +1,4 @@
-import { deadlineAfter } from '../../src/core/base/deadline.ts'
+import { deadlineAfter, NO_DEADLINE } from '../../src/core/base/deadline.ts'
 import type { Polygon } from '../../src/core/geometry/index.ts'
 import type { SolveControl } from '../../src/core/planning/check.ts'
 import type { LayPanel, LayPiece, LayProblem } from '../../src/core/planning/lay-problem.ts'
@@ -47,6 +47,11 @@ export function layProblem(
 export function within(seconds: number, seed = 1): SolveControl {
   const clock = () => performance.now()
   return { seed, clock, deadline: deadlineAfter(1000 * seconds, clock) }
+}
+
+/** A search that has all the time it wants. */
+export function freely(seed = 1): SolveControl {
+  return { seed, clock: () => 0, deadline: NO_DEADLINE }
 }
 
 /**

@@ -13,6 +13,7 @@ const LAY: Lay = {
   reason: null,
   leftOut: ['body#1'],
   spare: null,
+  spareIs: null,
   elapsedMs: 5,
 }
 

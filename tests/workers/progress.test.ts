@@ -10,6 +10,7 @@ const LAY: Lay = {
   reason: null,
   leftOut: [],
   spare: null,
+  spareIs: null,
   elapsedMs: 0,
 }
 

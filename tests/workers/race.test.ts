@@ -17,6 +17,7 @@ const lay = (verdict: Lay['verdict'], elapsedMs: number, leftOut: readonly strin
   reason: null,
   leftOut,
   spare: null,
+  spareIs: verdict === 'fits' ? 'at-least' : null,
   elapsedMs,
 })
 

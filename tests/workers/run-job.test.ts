@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import type { PatternPiece } from '../../src/core/patterns/pattern.ts'
+import { answerLay } from '../../src/core/planning/answer-lay.ts'
+import type { Lay } from '../../src/core/planning/lay.ts'
 import type { LayProblem } from '../../src/core/planning/lay-problem.ts'
 import type { JobRequest, WorkerReply } from '../../src/workers/protocol.ts'
 import { runJob } from '../../src/workers/run-job.ts'
 import { answered, asking, boxPiece, measuredCloth, patternOf } from '../support/check-questions.ts'
-import { within } from '../support/lay-problems.ts'
+import { freely, within } from '../support/lay-problems.ts'
 import { squares } from '../support/squares.ts'
 import { testGarment, testPattern } from '../support/storage.ts'
 
@@ -54,6 +56,28 @@ function asked(width: number) {
   const question = asking(pattern, measuredCloth(width, 200))
   return { question, answer: answered(question, within(5)), doubt: 8 }
 }
+
+describe('a spare job', () => {
+  it('tells every better lay and ends with the best, going on from what is known', () => {
+    const problem = squares(100, 200)
+    const first = answerLay(problem, { ...freely(), spareAsked: 20 })
+    expect(first).toMatchObject({ spare: 20, spareIs: 'at-least' })
+    const replies = repliesTo({
+      kind: 'spare',
+      asks: { problem, lay: first, stretchLeft: 0 },
+      limits: LIMITS,
+    })
+    const spares = replies.map((reply) =>
+      reply.type === 'progress' && 'spare' in reply.progress ? reply.progress.spare : 0,
+    )
+    expect(spares.slice(0, -1).every((spare, k) => (spare ?? 0) >= (spares[k - 1] ?? 20))).toBe(true)
+    const done = replies.at(-1)
+    expect(done).toMatchObject({ type: 'done', answer: { verdict: 'fits', spareIs: 'found' } })
+    const { spare } = (done?.type === 'done' ? done.answer : null) as Lay
+    expect(spare).toBeGreaterThan(45)
+    expect(spare).toBeLessThanOrEqual(50.01)
+  })
+})
 
 describe('a remedies job', () => {
   it('tells every outcome, the spare no further than what makes it sure, and then ends', () => {

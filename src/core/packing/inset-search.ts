@@ -1,4 +1,4 @@
-import type { Clock, Deadline } from '../base/deadline.ts'
+import type { Deadline } from '../base/deadline.ts'
 import { seededRandom } from '../base/random.ts'
 import type { Deg, Mm } from '../base/units.ts'
 import { polygonArea } from '../geometry/polygon.ts'
@@ -13,7 +13,7 @@ import {
   placementsBack,
   placementsInset,
 } from './inset-problem.ts'
-import type { Item, PackingProblem, Placement } from './problem.ts'
+import type { PackingProblem, Placement } from './problem.ts'
 import { separate } from './search/attempt.ts'
 import { overlappingLay } from './search/improve.ts'
 import { type Layout, layoutPlacements, layoutServes } from './search/layout.ts'
@@ -21,83 +21,115 @@ import { createModel } from './search/model.ts'
 import { searchLayout } from './search/portfolio.ts'
 import { layoutFromPlacements } from './search/transfer.ts'
 
-/** How long the figure may take, and from which seed it is found. */
-export interface SpareControl {
-  readonly seed: number
-  readonly deadline: Deadline
-  readonly clock: Clock
-}
-
-interface Found {
+/** A packing and how far every edge can move in with it. */
+export interface InsetPacking {
   readonly inset: Mm
-  readonly moved: InsetProblem
-  /** In the inset problem. */
+  /** In the problem as it is. */
   readonly placements: readonly Placement[]
 }
 
-/** Packings of one problem's needed copies with its edges moved in ever farther, each found from the one before. */
+/** Packings of one problem with its edges moved in ever farther, each found from the one before. */
 export class InsetSearch {
-  readonly #needed: PackingProblem
+  readonly #problem: PackingProblem
   readonly #engine: Engine
   readonly #area: number
-  readonly #control: SpareControl
-  /** From the least inset to the greatest. */
-  readonly #found: Found[] = []
+  readonly #sits: boolean
+  readonly #seed: number
+  readonly #deadline: Deadline
   #known: readonly Placement[]
+  #best: InsetPacking | null = null
+  #cut = false
 
-  constructor(problem: PackingProblem, placements: readonly Placement[], control: SpareControl) {
-    const kept = problem.items.flatMap(({ optional }, i) => (optional ? [] : [i]))
-    this.#needed = { ...problem, items: kept.map((i) => problem.items[i] as Item) }
+  /**
+   * @param problem None of its items optional.
+   * @param placements Where the search begins: a packing of all copies.
+   */
+  constructor(
+    problem: PackingProblem,
+    placements: readonly Placement[],
+    { seed, deadline }: { readonly seed: number; readonly deadline: Deadline },
+  ) {
+    this.#problem = problem
     this.#known = placements
-      .map((placement) => ({ ...placement, item: kept.indexOf(placement.item) }))
-      .filter(({ item }) => item >= 0)
     this.#engine = engineOf(problem)
-    this.#area = this.#needed.items.reduce(
-      (sum, item) => sum + item.copies * Math.abs(polygonArea(item.outline)),
-      0,
-    )
-    this.#control = control
+    this.#area = problem.items.reduce((sum, { copies, outline }) => {
+      return sum + copies * Math.abs(polygonArea(outline))
+    }, 0)
+    this.#sits = problem.items.some(({ sits }) => sits !== undefined)
+    this.#seed = seed
+    this.#deadline = deadline
   }
 
-  /** The greatest inset found so far; 0 before any. */
+  /** The packing with the greatest inset found so far, which keeps every rule by code that shares nothing with the search; null before any. */
+  get best(): InsetPacking | null {
+    return this.#best
+  }
+
   get inset(): Mm {
-    return this.#found.at(-1)?.inset ?? 0
+    return this.#best?.inset ?? 0
   }
 
-  /** The greatest inset found whose packing keeps every rule by code that shares nothing with the search. */
-  checkedInset(): Mm {
-    const sound = this.#found.findLast(
-      ({ moved, placements }) => checkPacking(moved.problem, placements, []).length === 0,
-    )
-    return sound?.inset ?? 0
+  /** True if time was up before some try had come to its end. */
+  get wasCut(): boolean {
+    return this.#cut
+  }
+
+  /** Tries a packing of a like problem at the inset that it had there: as it lies, else pushed into the room there is. */
+  begin({ inset, placements }: InsetPacking): void {
+    if (inset <= this.inset || this.#isOver()) return
+    const moved = insetProblem(this.#problem, inset)
+    if (this.#keep(moved, inset, placementsInset(moved, placements))) return
+    const before = this.#known
+    this.#known = placements
+    if (!this.packs(inset, 'as-allowed')) this.#known = before
   }
 
   /**
-   * Pushes the last packing into the room that is left, farther in than any found before; true if nothing overlaps.
+   * Pushes the last packing into the room that is left, farther in than any found before; true if all rules are kept.
    * `as-held`: every item turned only as some copy of it is, which is quick; `as-allowed`: in any way the problem allows,
-   * and laid anew if pushing does not do.
+   * and laid anew if pushing does not do. Ends by steps counted, or when time is up.
    */
   packs(inset: Mm, how: 'as-held' | 'as-allowed'): boolean {
-    const { seed, deadline } = this.#control
-    if (deadline.passed()) return false
-    const moved = insetProblem(how === 'as-held' ? heldAsIn(this.#needed, this.#known) : this.#needed, inset)
-    if (freeArea(moved.problem) < this.#area) return false
-    const model = createModel(moved.problem, this.#engine)
-    if (model.classes.some((kind) => kind.fitsNowhere)) return false
-    const random = seededRandom(seed)
-    const lay = overlappingLay(
-      model,
-      layoutFromPlacements(model, placementsInset(moved, this.#known)),
-      random,
+    if (this.#isOver()) return false
+    const moved = insetProblem(
+      how === 'as-held' ? heldAsIn(this.#problem, this.#known) : this.#problem,
+      inset,
     )
+    if (freeArea(moved.problem) < this.#area) return false
+    const placements = this.#search(moved, how)
+    if (placements && this.#keep(moved, inset, placements)) return true
+    this.#isOver()
+    return false
+  }
+
+  #search(moved: InsetProblem, how: 'as-held' | 'as-allowed'): readonly Placement[] | null {
+    const deadline = this.#deadline
+    const model = createModel(moved.problem, this.#engine)
+    if (model.classes.some((kind) => kind.fitsNowhere)) return null
+    const random = seededRandom(this.#seed)
+    const start = layoutFromPlacements(model, placementsInset(moved, this.#known))
+    const lay = overlappingLay(model, start, random)
     let layout: Layout | null = separate(lay, SPARE.patience, deadline) ? lay.layout() : null
     if (how === 'as-allowed')
       layout ??= searchLayout(model, SPARE.anew, { random, deadline, warmStart: lay.layout() })
-    if (layout === null || !layoutServes(model, layout)) return false
-    const placements = layoutPlacements(model, layout)
-    this.#found.push({ inset, moved, placements })
-    this.#known = placementsBack(moved, placements)
+    return layout && layoutServes(model, layout) ? layoutPlacements(model, layout) : null
+  }
+
+  /** True if the placements, in the inset problem, keep every rule; then the next try begins from them. */
+  #keep(moved: InsetProblem, inset: Mm, placements: readonly Placement[]): boolean {
+    if (checkPacking(moved.problem, placements, []).length > 0) return false
+    const back = placementsBack(moved, placements)
+    // What sits goes back with its edge, which may take it onto what does not.
+    if (this.#sits && checkPacking(this.#problem, back, []).length > 0) return false
+    this.#known = back
+    this.#best = { inset, placements: back }
     return true
+  }
+
+  /** Notes it where time has ended the search, not its steps. */
+  #isOver(): boolean {
+    if (this.#deadline.passed()) this.#cut = true
+    return this.#cut
   }
 }
 

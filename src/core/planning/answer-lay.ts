@@ -1,45 +1,40 @@
 import { brokenInvariant } from '../base/assertions.ts'
-import { sooner } from '../base/deadline.ts'
 import { writeLength } from '../base/length.ts'
 import type { Mm } from '../base/units.ts'
-import type { PackingAnswer, Refutation } from '../packing/answer.ts'
-import { checkPacking, neededAreAll } from '../packing/check/check-packing.ts'
-import type { CopyRef, PackingProblem, Placement } from '../packing/problem.ts'
+import type { Refutation } from '../packing/answer.ts'
+import type { CopyRef } from '../packing/problem.ts'
 import { refuteByArea } from '../packing/proof/area.ts'
 import { recheck } from '../packing/proof-check/recheck.ts'
 import { type PartialPacking, solve } from '../packing/solve.ts'
-import { hasSpare, spare } from '../packing/spare.ts'
 import type { SolveControl } from './check.ts'
 import { clothRefutation } from './cloth-refutation.ts'
+import { knownLay } from './known-lay.ts'
 import type { Lay, Reason } from './lay.ts'
+import { isTrue, layOf, nothingPlaced } from './lay-of.ts'
 import type { LayProblem } from './lay-problem.ts'
+import { withSpare } from './lay-spare.ts'
 import { answerWithWishes } from './own-edges.ts'
 import { reasonText } from './reason-text.ts'
-import {
-  placementsFrom,
-  type Source,
-  type Translation,
-  translateCopy,
-  translatePlacement,
-  translateProblem,
-} from './translate.ts'
-
-/** The spare may take this long, or as long as the lay took if that is more: a figure beside the answer, not the answer. */
-const SPARE_MS = 600
+import { type Source, type Translation, translateProblem } from './translate.ts'
+import { placementsFrom } from './warm-start.ts'
 
 /**
- * Can these pieces be cut from these panels? First the rules of cloth, then the packing with its proofs. Every lay
- * is checked by code that shares nothing with the search before it leaves here, part-lays for progress too.
+ * Can these pieces be cut from these panels? First the lays known before, then the rules of cloth, then the packing with
+ * its proofs; what is to spare comes last. Every lay is checked by code that shares nothing with the search before it
+ * leaves here, part-lays for progress too.
  */
 export function answerLay(problem: LayProblem, control: SolveControl): Lay {
   const start = control.clock()
-  const answer = answerWithWishes(problem, control, (asked, share) =>
-    answerWithin(asked, share, share.clock()),
-  )
+  const lay = answerWithWishes(problem, control, answerWithin)
+  const { seed, deadline, spareAsked, known = [] } = control
+  const upTo = spareAsked === undefined ? {} : { upTo: spareAsked }
+  const answer = spareAsked === 0 ? lay : withSpare(problem, lay, { seed, deadline, known, ...upTo })
   return { ...answer, elapsedMs: control.clock() - start }
 }
 
-function answerWithin(problem: LayProblem, control: SolveControl, start: number): Lay {
+function answerWithin(problem: LayProblem, control: SolveControl): Lay {
+  const before = knownLay(problem, control)
+  if (before) return before
   const cloth = clothRefutation(problem)
   if (cloth) return cannot(cloth, problem)
   const translation = translateProblem(problem)
@@ -47,7 +42,7 @@ function answerWithin(problem: LayProblem, control: SolveControl, start: number)
   // Before the search: it would take an overlap within the tolerance of the format for a lay.
   const area = refuteByArea(packing)
   if (area) return refuted(area, translation, problem, control)
-  const { onProgress, warmStart, spareAsked: _, ...rest } = control
+  const { onProgress, warmStart, spareAsked: _, known: __, ...rest } = control
   const answer = solve(packing, {
     ...rest,
     ...(warmStart ? { warmStart: placementsFrom(translation, warmStart) } : {}),
@@ -56,19 +51,7 @@ function answerWithin(problem: LayProblem, control: SolveControl, start: number)
       : {}),
   })
   if (answer.verdict === 'cannot') return refuted(answer.refutation, translation, problem, control)
-  if (!isTrue(packing, answer)) return layOf(translation, nothingPlaced(packing), null)
-  const placed = layOf(translation, answer, null)
-  if (answer.verdict !== 'fits') return placed
-  return { ...placed, spare: spareOf(packing, answer.placements, control, control.clock() - start) }
-}
-
-/** True if the lay keeps every rule. A lay that does not is a mistake of ours and is never shown. */
-function isTrue(packing: PackingProblem, answer: Exclude<PackingAnswer, { verdict: 'cannot' }>): boolean {
-  const faults = checkPacking(packing, answer.placements, answer.leftOut)
-  const whole = answer.verdict !== 'fits' || neededAreAll(packing, answer.leftOut)
-  if (faults.length === 0 && whole) return true
-  brokenInvariant(`the search gave a lay that is none: ${JSON.stringify(faults.slice(0, 3))}`)
-  return false
+  return layOf(translation, isTrue(packing, answer) ? answer : nothingPlaced(packing))
 }
 
 /** What a re-check may cost an answer: some milliseconds. Tests follow every proof to its end. */
@@ -86,31 +69,7 @@ function refuted(
   if (glance || recheck(packing, refutation, RECHECK_WORK) !== 'fails')
     return cannot(reasonOf(refutation, translation), problem)
   brokenInvariant(`a proof does not hold: ${JSON.stringify(refutation)}`)
-  return layOf(translation, nothingPlaced(packing), null)
-}
-
-function nothingPlaced({ items }: PackingProblem): Placed {
-  const leftOut = items.flatMap(({ copies }, item) =>
-    Array.from({ length: copies }, (_, copy) => ({ item, copy })),
-  )
-  return { verdict: 'not-found', placements: [], leftOut }
-}
-
-interface Placed {
-  readonly verdict: 'fits' | 'not-found'
-  readonly placements: readonly Placement[]
-  readonly leftOut: readonly CopyRef[]
-}
-
-function layOf(translation: Translation, { verdict, placements, leftOut }: Placed, spareMm: Mm | null): Lay {
-  return {
-    verdict,
-    placements: placements.map((placement) => translatePlacement(translation, placement)),
-    reason: null,
-    leftOut: leftOut.map((ref) => translateCopy(translation, ref)),
-    spare: spareMm,
-    elapsedMs: 0,
-  }
+  return layOf(translation, nothingPlaced(packing))
 }
 
 function cannot(reason: Omit<Reason, 'text'>, problem: LayProblem): Lay {
@@ -124,6 +83,7 @@ function cannot(reason: Omit<Reason, 'text'>, problem: LayProblem): Lay {
     reason: { ...reason, text },
     leftOut,
     spare: null,
+    spareIs: null,
     elapsedMs: 0,
   }
 }
@@ -138,19 +98,6 @@ function reasonOf({ kind, items, figures }: Refutation, { sources }: Translation
   return { kind, pieces, figures }
 }
 
-function spareOf(
-  packing: PackingProblem,
-  placements: readonly Placement[],
-  control: SolveControl,
-  spent: number,
-): Mm {
-  const { seed, clock, deadline, spareAsked } = control
-  if (spareAsked === 0) return 0
-  const share = { seed, clock, deadline: sooner(deadline, Math.max(SPARE_MS, spent), clock) }
-  if (spareAsked === undefined) return spare(packing, placements, share)
-  return hasSpare(packing, placements, spareAsked, share) ? spareAsked : 0
-}
-
 function tellProgress(
   translation: Translation,
   best: PartialPacking,
@@ -161,5 +108,5 @@ function tellProgress(
   const needed = ({ item }: CopyRef) => !packing.items[item]!.optional
   const missing = best.leftOut.filter(needed).length
   const of = packing.items.reduce((sum, { copies, optional }) => sum + (optional ? 0 : copies), 0)
-  onProgress({ placed: of - missing, of, best: layOf(translation, { verdict: 'not-found', ...best }, null) })
+  onProgress({ placed: of - missing, of, best: layOf(translation, { verdict: 'not-found', ...best }) })
 }

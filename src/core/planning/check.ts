@@ -59,12 +59,17 @@ export interface SolveControl {
   readonly clock: () => number
   /** Called now and then with the best part-lay so far. */
   readonly onProgress?: (progress: SolveProgress) => void
-  /** The lay of a similar problem, where the search begins. Pieces and panels that this problem lacks are passed over. */
+  /**
+   * The lay of a similar problem: if it is one of this problem too, it is the answer, else the search begins there. Pieces and
+   * panels that this problem lacks are passed over.
+   */
   readonly warmStart?: readonly LayPlacement[]
   /**
-   * For when the figure is not shown, several times faster: the spare is not measured, it is only tried whether there is so much,
-   * and given as this or as 0. Absent: measured.
+   * Answers to questions that asked as much of no more cloth, a larger size or a garment with lesser measures: where their
+   * lays hold, they are lays of this question, with no less to spare.
    */
+  readonly known?: readonly CheckAnswer[]
+  /** So much to spare is enough, and no more is looked for; 0: none is looked for, so none is known. Absent: the most there is. */
   readonly spareAsked?: Mm
   /** A first look of some milliseconds, for many questions one after another. Absent: all that is known, until the deadline. */
   readonly glance?: boolean

@@ -1,7 +1,8 @@
-import type { Mm } from '../base/units.ts'
+import type { Mm, Percent } from '../base/units.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { KindId, Traits } from '../garments/kind.ts'
 import type { CheckAnswer } from './check.ts'
+import type { Lay } from './lay.ts'
 
 /**
  * How far a tape figure of a garment laid flat may be off: woven 3 to 5 mm, knit 5 to 10, heavy knit 10 to 15 (common
@@ -11,19 +12,21 @@ export const TAPE_DOUBT: Mm = 8
 
 /**
  * How a verdict stands when the tape and the gauge may be off. `fits-with-room` is shown as sure; `fits-if-tape-right` asks to measure
- * again, `fits-if-gauge-right` to stretch it again, `fits-if-cloth-serves` whether a cloth made otherwise than the pattern's will do.
+ * again, `fits-if-gauge-right` to stretch it again, `fits-if-cloth-serves` whether a cloth made otherwise than the pattern's will do;
+ * `fits-so-far`: it is not known whether there is room enough, for the search for more has not come to its end.
  */
 export type Standing =
   | 'fits-with-room'
   | 'fits-if-tape-right'
   | 'fits-if-gauge-right'
   | 'fits-if-cloth-serves'
+  | 'fits-so-far'
   | 'cannot'
   | 'not-found'
 
 /**
- * Where an answer stands on a garment whose every measure may be `doubt` too large; its stretch doubt is in the answer. A
- * spare that is not known counts as none.
+ * Where an answer stands on a garment whose every measure may be `doubt` too large; its stretch doubt is in the answer. Doubt of
+ * the tape is said only of a spare that was found.
  */
 export function standing(
   { lay, stretch, match }: Pick<CheckAnswer, 'lay' | 'stretch' | 'match'>,
@@ -33,7 +36,21 @@ export function standing(
   if (lay.verdict !== 'fits') return lay.verdict
   if (match?.as === 'other') return 'fits-if-cloth-serves'
   if (stretch && stretch.standing !== 'sure') return 'fits-if-gauge-right'
-  return (lay.spare ?? 0) >= roomAsked(garment, doubt) ? 'fits-with-room' : 'fits-if-tape-right'
+  return standingOfFit(lay, roomAsked(garment, doubt))
+}
+
+/** Where a lay that fits stands if so much room is asked, the stretch left out of account. */
+export function standingOfFit(
+  { spare, spareIs }: Lay,
+  room: Mm,
+): 'fits-with-room' | 'fits-if-tape-right' | 'fits-so-far' {
+  if ((spare ?? 0) >= room) return 'fits-with-room'
+  return spareIs === 'found' ? 'fits-if-tape-right' : 'fits-so-far'
+}
+
+/** How many points more of stretch an answer leaves to every piece that needs any: a better lay for it must not leave less. */
+export function stretchLeft({ stretch }: Pick<CheckAnswer, 'stretch'>, doubt: Percent = 0): Percent {
+  return stretch?.standing === 'sure' ? doubt : 0
 }
 
 /**

@@ -8,8 +8,16 @@ export interface Lay {
   readonly reason: Reason | null
   /** Copies without a place, as `sleeve#2`. */
   readonly leftOut: readonly string[]
-  /** How far every panel edge and flaw edge could still move in with a lay found; only with `fits`. Never a promise of more. */
+  /**
+   * How far every panel edge and flaw edge could still move in with a lay found, which is the one that `placements` are. Never a
+   * promise of more. null: nothing was found in time, or the lay does not fit.
+   */
   readonly spare: Mm | null
+  /**
+   * `found`: the search for more came to its end; `at-least`: to the end of its time, or there was as much as was asked.
+   * null: the lay does not fit.
+   */
+  readonly spareIs: 'found' | 'at-least' | null
   readonly elapsedMs: number
 }
 

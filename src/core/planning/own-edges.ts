@@ -1,7 +1,8 @@
 import { sooner } from '../base/deadline.ts'
 import type { SolveControl } from './check.ts'
 import type { Lay } from './lay.ts'
-import type { LayPiece, LayProblem } from './lay-problem.ts'
+import type { LayProblem } from './lay-problem.ts'
+import { insisting, wishesHeld, wishesOf } from './wishes.ts'
 
 /** Share of the time for the lay that keeps every finished edge that is wished for, and for each wish tried after it. */
 const FIRST_SHARE = 0.4
@@ -15,14 +16,14 @@ type Answer = (problem: LayProblem, control: SolveControl) => Lay
  * `answer` takes wishes for nothing.
  */
 export function answerWithWishes(problem: LayProblem, control: SolveControl, answer: Answer): Lay {
-  const wishes = problem.pieces.filter(({ sit }) => sit && !sit.must).map(({ id }) => id)
+  const wishes = wishesOf(problem)
   if (wishes.length === 0) return answer(problem, control)
   const whole = answer(insisting(problem, wishes), within(control, FIRST_SHARE))
   if (whole.verdict === 'fits') return whole
   let best = answer(problem, control)
   if (best.verdict !== 'fits' || wishes.length === 1) return best
-  let granted: readonly string[] = []
-  for (const wish of wishes) {
+  let granted = wishesHeld(problem, best.placements)
+  for (const wish of wishes.filter((each) => !granted.includes(each))) {
     const tried = [...granted, wish]
     if (tried.length === wishes.length || control.deadline.passed()) break
     const warmStart = best.placements
@@ -37,10 +38,4 @@ export function answerWithWishes(problem: LayProblem, control: SolveControl, ans
 function within(control: SolveControl, share: number): SolveControl {
   const deadline = sooner(control.deadline, control.deadline.left() * share, control.clock)
   return { ...control, deadline }
-}
-
-function insisting(problem: LayProblem, wishes: readonly string[]): LayProblem {
-  const insisted = (piece: LayPiece): LayPiece =>
-    piece.sit && wishes.includes(piece.id) ? { ...piece, sit: { ...piece.sit, must: true } } : piece
-  return { ...problem, pieces: problem.pieces.map(insisted) }
 }

@@ -104,24 +104,6 @@ export function translatePlacement({ panels, sources }: Translation, placement: 
   }
 }
 
-/** A lay of this or a similar problem in the terms of packing, as far as its pieces and panels are known here. */
-export function placementsFrom(
-  { panels, sources, packing }: Translation,
-  placements: readonly LayPlacement[],
-): readonly Placement[] {
-  return placements.flatMap(({ piece, copy, panel, turn, mirrored, x, y }): readonly Placement[] => {
-    const item = sources.findIndex(
-      (source, i) =>
-        source.piece.id === piece &&
-        copy >= source.firstCopy &&
-        copy < source.firstCopy + (packing.items[i] as Item).copies,
-    )
-    const region = panels.findIndex(({ id }) => id === panel)
-    if (item < 0 || region < 0) return []
-    return [{ item, copy: copy - (sources[item] as Source).firstCopy, region, turn, mirrored, x, y }]
-  })
-}
-
 /** The name of a copy as lays write it: `sleeve#2`. */
 export function translateCopy({ sources }: Translation, { item, copy }: CopyRef): string {
   const { piece, firstCopy } = sources[item] as Source

@@ -10,7 +10,7 @@ export const LAY_FORMAT = 'cutworth-lay/1'
 const text = z.string().check(z.minLength(1))
 const notNegative = z.number().check(z.gte(0))
 
-/** The file format `cutworth-lay/1`. */
+/** The file format `cutworth-lay/1`. `spareIs` came later: a file without it is read as one whose search was cut short. */
 export const laySchema = z.strictObject({
   format: z.literal(LAY_FORMAT),
   verdict: z.enum(['fits', 'cannot', 'not-found']),
@@ -30,6 +30,7 @@ export const laySchema = z.strictObject({
   ),
   leftOut: z.array(text),
   spare: z.nullable(notNegative),
+  spareIs: z.optional(z.nullable(z.enum(['found', 'at-least']))),
   elapsedMs: notNegative,
 })
 
@@ -37,7 +38,7 @@ export type LayFile = z.infer<typeof laySchema>
 
 /** A lay as a lay file. */
 export function writeLayFile(lay: Lay): LayFile {
-  const { verdict, placements, reason, leftOut, spare, elapsedMs } = lay
+  const { verdict, placements, reason, leftOut, spare, spareIs, elapsedMs } = lay
   return {
     format: LAY_FORMAT,
     verdict,
@@ -45,6 +46,7 @@ export function writeLayFile(lay: Lay): LayFile {
     reason: reason && { ...reason, pieces: [...reason.pieces], figures: { ...reason.figures } },
     leftOut: [...leftOut],
     spare,
+    spareIs,
     elapsedMs: Math.round(elapsedMs),
   }
 }
@@ -55,6 +57,17 @@ export function readLay(source: unknown): Result<Lay> {
   if (!json.ok) return json
   const file = readBySchema(laySchema, json.value)
   if (!file.ok) return file
-  const { format: _, ...lay } = file.value
-  return { ok: true, value: lay }
+  const { format: _, spare, spareIs, ...lay } = file.value
+  return { ok: true, value: { ...lay, ...spareRead(lay.verdict, spare, spareIs ?? null) } }
+}
+
+/** A lay that fits says how its spare is known. One that does not say so was found at least; 0 at least is nothing known. */
+function spareRead(
+  verdict: Lay['verdict'],
+  spare: Lay['spare'],
+  spareIs: Lay['spareIs'],
+): Pick<Lay, 'spare' | 'spareIs'> {
+  if (verdict !== 'fits') return { spare: null, spareIs: null }
+  if (spareIs === 'found' && spare !== null) return { spare, spareIs }
+  return { spare: spare === 0 ? null : spare, spareIs: 'at-least' }
 }

@@ -7,6 +7,7 @@ import { answerTo, isAbort, PRIORITY } from './answers.ts'
 import type { CheckDraft } from './check-draft.ts'
 import { queryOf } from './check-query.ts'
 import { draft, kind, pattern, tell } from './check-state.ts'
+import { findSpare, SPARE_SECONDS } from './find-spare.ts'
 import { outcomeSearch } from './outcomes.ts'
 import { changeFor } from './remedy-change.ts'
 import { settings } from './settings-state.ts'
@@ -45,36 +46,42 @@ export function takeRemedy(change: Partial<CheckDraft>, said: string): void {
   offerUndo(said, undo, 'tick')
 }
 
-/** The remedy being looked at. `answer`: with its spare measured; null while that is worked out. */
+/** The remedy being looked at. `looking`: for more that it has to spare. */
 export interface ShownRemedy {
   readonly outcome: RemedyOutcome
   readonly garment: Garment
-  readonly answer: CheckAnswer | null
+  readonly answer: CheckAnswer
+  readonly looking: boolean
 }
 
 export const shownRemedy = signal<ShownRemedy | null>(null)
 
 let abort = new AbortController()
 
-/** Shows the lay that was found and solves it again from there, this time for its spare. */
+/** Shows the lay that was found, and corrects it while more to spare is found. */
 export async function showRemedy(outcome: RemedyOutcome): Promise<void> {
   hideRemedy()
   abort = new AbortController()
   const { signal: stop } = abort
   const question = questionOf(outcome)
   const { garment } = question
-  shownRemedy.value = { outcome, garment, answer: null }
+  const show = (answer: CheckAnswer, looking: boolean) => {
+    if (!stop.aborted) shownRemedy.value = { outcome, garment, answer, looking }
+  }
+  show(outcome.answer, true)
   try {
+    // As the check would ask it, which is the same lay at once.
     const again = await answerTo(question, stop, {
       seed: 1,
       seconds: ANSWER_SECONDS,
       priority: PRIORITY.live,
       warmStart: outcome.answer.lay.placements,
+      spareAsked: 0,
     })
-    const found = again.ok && again.value.lay.verdict === 'fits'
-    if (!stop.aborted) shownRemedy.value = { outcome, garment, answer: found ? again.value : outcome.answer }
+    if (!again.ok || again.value.lay.verdict !== 'fits') return show(outcome.answer, false)
+    await findSpare(question, again.value, stop, { seed: 1, seconds: SPARE_SECONDS }, show)
   } catch (reason) {
-    if (!isAbort(reason)) shownRemedy.value = { outcome, garment, answer: outcome.answer }
+    if (!isAbort(reason)) show(outcome.answer, false)
   }
 }
 

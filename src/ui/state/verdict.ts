@@ -2,9 +2,12 @@ import type { Stretch } from '../../core/base/terms.ts'
 import type { Mm } from '../../core/base/units.ts'
 import type { Garment } from '../../core/garments/index.ts'
 import type { CheckAnswer } from '../../core/planning/check.ts'
-import { type Standing, standing } from '../../core/planning/doubt.ts'
+import { type Standing, standing, standingOfFit } from '../../core/planning/doubt.ts'
 
-/** How a verdict is shown. `doubt`: fits, but only if what was measured is right; `open`: no way found, nothing proved. */
+/**
+ * How a verdict is shown. `doubt`: fits, but only if what was measured is right; `open`: no way found, nothing proved. What fits
+ * and is not known to have too little to spare is `fits`.
+ */
 export type Sign = 'fits' | 'doubt' | 'cannot' | 'open'
 
 /** What stands in the way of a verdict, in the order she would meet it. */
@@ -21,19 +24,35 @@ export type LiveVerdict =
       readonly answer: CheckAnswer
       /** The spare with which it would fit for sure. */
       readonly roomAsked: Mm
+      /** How much more is to spare is still being worked out. */
+      readonly looking: boolean
       /** Some measures are the label's, not the tape's. */
       readonly byUsual: boolean
       /** Holds on condition that the cloth stretches so far; null: stretch was told or does not matter. */
       readonly ifStretch: Stretch | null
     }
 
+type Answered = Extract<LiveVerdict, { state: 'answered' }>
+
 const SIGNS: Readonly<Record<Standing, Sign>> = {
   'fits-with-room': 'fits',
   'fits-if-tape-right': 'doubt',
   'fits-if-gauge-right': 'doubt',
   'fits-if-cloth-serves': 'doubt',
+  'fits-so-far': 'fits',
   cannot: 'cannot',
   'not-found': 'open',
+}
+
+/** True for an answer that a longer search may better: nothing found yet, or a search for room enough cut short. */
+export function canSearchOnFrom(verdict: LiveVerdict): boolean {
+  if (verdict.state !== 'answered') return verdict.state === 'stopped' || verdict.state === 'failed'
+  return verdict.sign === 'open' || isRoomOpen(verdict)
+}
+
+/** True if it fits and it is neither known that there is room enough, nor worked on. */
+export function isRoomOpen({ answer, roomAsked, looking }: Answered): boolean {
+  return !looking && answer.lay.verdict === 'fits' && standingOfFit(answer.lay, roomAsked) === 'fits-so-far'
 }
 
 /** An answer's sign on a garment whose tape figures may each be off by `tapeDoubt`. */

@@ -1,20 +1,21 @@
 import type { Stretch } from '../../core/base/terms.ts'
 import type { Pattern } from '../../core/patterns/pattern.ts'
+import { standingOfFit } from '../../core/planning/doubt.ts'
 import type { Lay } from '../../core/planning/lay.ts'
 import { reasonText } from '../../core/planning/reason-text.ts'
 import type { Settings } from '../../storage/stores/settings.ts'
-import type { LiveVerdict, Missing } from '../state/verdict.ts'
+import { isRoomOpen, type LiveVerdict, type Missing } from '../state/verdict.ts'
 import { writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
 import { matchWords } from './match-words.ts'
 import { stretchDoubtWords } from './stretch-words.ts'
 import { words } from './words.ts'
 
-type Answered = Extract<LiveVerdict, { state: 'answered' }>
-
 export interface VerdictSentence {
   readonly headline: string
   readonly detail: string | null
 }
+
+type Answered = Extract<LiveVerdict, { state: 'answered' }>
 
 const MISSING: Readonly<Record<Missing, string>> = {
   pattern: words.verdict.missingPattern,
@@ -36,14 +37,13 @@ export function verdictWords(
 ): VerdictSentence {
   if (verdict.state !== 'answered') return unansweredWords(verdict)
   const { lay } = verdict.answer
-  const spare = lay.spare === null ? null : writeSmall(lay.spare, settings)
   const rests = restsOn(verdict)
   const match = matchWords(verdict.answer.match)?.detail ?? null
   switch (verdict.sign) {
     case 'fits':
       return {
-        headline: spare === null ? words.verdict.fitsBare : words.verdict.fits(spare),
-        detail: joined(rests, match),
+        headline: fitsWords(lay, settings),
+        detail: joined(roomWords(verdict, settings), rests, match),
       }
     case 'doubt':
       return doubtSentence(verdict, settings, pattern)
@@ -60,15 +60,15 @@ export function verdictWords(
 /** It fits, but hangs on what was measured: what on first, then the rest. */
 function doubtSentence(verdict: Answered, settings: Settings, pattern: Pattern | null): VerdictSentence {
   const { answer, roomAsked } = verdict
-  const spare = answer.lay.spare ?? 0
   const stretch = stretchDoubtWords(answer, pattern)
   const tape = {
-    headline: words.verdict.doubt(writeSmall(spare, settings)),
+    headline: words.verdict.doubt(writeSmall(answer.lay.spare ?? 0, settings)),
     detail: words.verdict.doubtHint(writeSmall(roomAsked, settings)),
   }
   const match = matchWords(answer.match)
   const first = (match?.headline ? match : null) ?? stretch ?? tape
-  const besideTape = spare < roomAsked && first !== tape ? `${tape.headline}. ${tape.detail}` : null
+  const isTight = standingOfFit(answer.lay, roomAsked) === 'fits-if-tape-right'
+  const besideTape = isTight ? `${tape.headline}. ${tape.detail}` : roomWords(verdict, settings)
   return {
     headline: first.headline ?? '',
     detail: joined(
@@ -80,6 +80,40 @@ function doubtSentence(verdict: Answered, settings: Settings, pattern: Pattern |
   }
 }
 
+function fitsWords(lay: Lay, settings: Settings): string {
+  const { fits, fitsAtLeast, fitsBare } = words.verdict
+  const spare = spareKnown(lay, settings)
+  if (spare === null) return fitsBare
+  return lay.spareIs === 'found' ? fits(spare) : fitsAtLeast(spare)
+}
+
+/** What is to spare, in a few words; null while nothing is known of it, which is never written as 0. */
+export function spareWords(lay: Lay, settings: Settings): string | null {
+  const spare = spareKnown(lay, settings)
+  if (spare === null) return null
+  return lay.spareIs === 'found' ? words.verdict.fitsShort(spare) : words.verdict.atLeastShort(spare)
+}
+
+/** The same in the least room: “12 mm”, “at least 12 mm”. */
+export function spareFigure(lay: Lay, settings: Settings): string | null {
+  const spare = spareKnown(lay, settings)
+  return spare === null || lay.spareIs === 'found' ? spare : words.verdict.atLeast(spare)
+}
+
+/** Less than the screen can show is not known to be any, unless it was found. */
+function spareKnown({ spare, spareIs }: Lay, settings: Settings): string | null {
+  if (spare === null) return null
+  const written = writeSmall(spare, settings)
+  return spareIs === 'at-least' && written === writeSmall(0, settings) ? null : written
+}
+
+/** That more to spare is looked for, or that the search was stopped before there was room enough. */
+function roomWords(verdict: Answered, settings: Settings): string | null {
+  if (verdict.looking)
+    return spareKnown(verdict.answer.lay, settings) === null ? words.verdict.looking : words.verdict.lookingOn
+  return isRoomOpen(verdict) ? words.verdict.roomOpen(writeSmall(verdict.roomAsked, settings)) : null
+}
+
 /** Why it cannot be, with the pattern's names and her units. */
 function reasonWords({ reason }: Lay, settings: Settings, pattern: Pattern | null): string | null {
   if (reason === null) return null
@@ -89,16 +123,19 @@ function reasonWords({ reason }: Lay, settings: Settings, pattern: Pattern | nul
 
 function answeredStrip(verdict: Answered, settings: Settings): VerdictSentence {
   const { lay } = verdict.answer
-  const spare = lay.spare === null ? null : writeSmall(lay.spare, settings)
   const headline = words.verdict.words[verdict.sign]
   if (verdict.ifStretch) return { headline, detail: ifStretchWords(verdict.ifStretch) }
   if (verdict.byUsual) return { headline, detail: words.verdict.byUsual }
-  if (verdict.sign === 'fits' && spare !== null) return { headline, detail: words.verdict.fitsShort(spare) }
   const stretch = stretchDoubtWords(verdict.answer, null)
   const match = verdict.answer.match
   if (verdict.sign === 'doubt' && match?.as === 'other') return { headline, detail: words.verdict.match.tag }
   if (verdict.sign === 'doubt' && stretch) return { headline, detail: stretch.short }
-  if (verdict.sign === 'doubt' && spare !== null) return { headline, detail: words.verdict.doubtShort(spare) }
+  if (verdict.sign === 'fits') {
+    const unknown = verdict.looking ? words.verdict.lookingShort : words.verdict.roomOpenShort
+    return { headline, detail: spareWords(lay, settings) ?? unknown }
+  }
+  if (verdict.sign === 'doubt')
+    return { headline, detail: words.verdict.doubtShort(writeSmall(lay.spare ?? 0, settings)) }
   if (verdict.sign === 'open') return { headline, detail: words.verdict.leftOutShort(lay.leftOut.length) }
   return { headline, detail: words.verdict.whyShort[lay.reason?.kind ?? ''] ?? words.verdict.whyGroup }
 }

@@ -5,7 +5,7 @@ import type { SolveProgress } from '../../../src/core/planning/check.ts'
 import { writeLayFile } from '../../../src/readers/problem-file/lay-schema.ts'
 import { writeProblem } from '../../../src/readers/problem-file/write-problem.ts'
 import { type LayFile, layFaults, type ProblemFile } from '../../support/lay-checker.ts'
-import { layProblem, panel, piece, rectangle, within } from '../../support/lay-problems.ts'
+import { freely, layProblem, panel, piece, rectangle, within } from '../../support/lay-problems.ts'
 
 beforeAll(throwOnBrokenInvariants)
 
@@ -103,9 +103,9 @@ describe('answerLay', () => {
 
   it('gives the same answer for the same seed', () => {
     const problem = layProblem([panel(cloth)], [piece(rectangle(90, 140), { count: 6, grain: 'either' })])
-    const { elapsedMs: _, ...first } = answerLay(problem, within(30, 7))
-    const { elapsedMs: __, ...second } = answerLay(problem, within(30, 7))
-    expect({ ...second, spare: null }).toEqual({ ...first, spare: null })
+    const { elapsedMs: _, ...first } = answerLay(problem, freely(7))
+    const { elapsedMs: __, ...second } = answerLay(problem, freely(7))
+    expect(second).toEqual(first)
   })
 })
 
@@ -116,12 +116,63 @@ describe('the spare asked for', () => {
     [piece(rectangle(100, 280), { id: 'a', count: 2 }), piece(rectangle(50, 50), { id: 'b', grain: 'any' })],
   )
 
-  it.each([
-    [0, 0],
-    [8, 8],
-    [9.5, 9.5],
-    [10.5, 0],
-  ])('%d mm is given as %d', (asked, spare) => {
-    expect(answerLay(problem, { ...within(5), spareAsked: asked })).toMatchObject({ verdict: 'fits', spare })
+  const asking = (spareAsked: number) => answerLay(problem, { ...freely(), spareAsked })
+
+  it.each([[8], [9.5]])('%d mm is given as so much at least', (asked) => {
+    expect(asking(asked)).toMatchObject({ verdict: 'fits', spare: asked, spareIs: 'at-least' })
+  })
+
+  it('is measured where there is less', () => {
+    const { spare, spareIs } = asking(10.5)
+    expect(spareIs).toBe('found')
+    expect(spare).toBeGreaterThan(9)
+    expect(spare).toBeLessThanOrEqual(10.01)
+  })
+
+  it('is not known where none is asked: never 0', () => {
+    expect(asking(0)).toMatchObject({ verdict: 'fits', spare: null, spareIs: 'at-least' })
+  })
+})
+
+describe('what is to spare', () => {
+  const tight = (side: number) => layProblem([panel(cloth)], [piece(rectangle(side, side), { count: 4 })])
+
+  it('is 0 only where the search for more came to its end', () => {
+    expect(answerLay(tight(150), freely())).toMatchObject({ spare: 0, spareIs: 'found' })
+  })
+
+  it('is nothing that is known where there was no time for it', () => {
+    const lay = answerLay(tight(150), freely())
+    const passed = { passed: () => true, left: () => 0 }
+    const again = answerLay(tight(140), { ...freely(), deadline: passed, warmStart: lay.placements })
+    expect(again).toMatchObject({ verdict: 'fits', spare: null, spareIs: 'at-least' })
+  })
+
+  it('does not hang on the clock: slow or quick, it is the same', () => {
+    let now = 0
+    const slow = { ...freely(), clock: () => (now += 10_000) }
+    const { elapsedMs: _, ...first } = answerLay(tight(140), freely())
+    const { elapsedMs: __, ...second } = answerLay(tight(140), slow)
+    expect(first).toMatchObject({ spareIs: 'found' })
+    expect(second).toEqual(first)
+  })
+
+  it('is what the places given have, by a checker of the files alone on panels as much smaller', () => {
+    const problem = layProblem(
+      [panel(cloth, { flaws: [rectangle(20, 30, 130, 260)] })],
+      [piece(rectangle(90, 120), { count: 4 }), piece(rectangle(40, 60), { id: 'b', grain: 'any' })],
+    )
+    const lay = answerLay(problem, freely())
+    const by = lay.spare as number
+    expect(by).toBeGreaterThan(1)
+    const less = layProblem(
+      [
+        panel(rectangle(300 - 2 * by, 300 - 2 * by, by, by), {
+          flaws: [rectangle(20 + 2 * by, 30 + 2 * by, 130 - by, 260 - by)],
+        }),
+      ],
+      problem.pieces,
+    )
+    expect(layFaults(writeProblem(less) as ProblemFile, writeLayFile(lay) as LayFile)).toEqual([])
   })
 })

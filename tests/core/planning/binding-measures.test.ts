@@ -1,12 +1,21 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { throwOnBrokenInvariants } from '../../../src/core/base/assertions.ts'
 import { deadlineAfter } from '../../../src/core/base/deadline.ts'
+import { emptyGarment } from '../../../src/core/garments/starting.ts'
 import { answerLay } from '../../../src/core/planning/answer-lay.ts'
 import { bindingMeasures } from '../../../src/core/planning/binding-measures.ts'
 import type { CheckQuestion } from '../../../src/core/planning/check.ts'
+import { measuresAsked } from '../../../src/core/planning/measures-off.ts'
 import { worthMeasuringAgain } from '../../../src/core/planning/worth-measuring-again.ts'
-import { answered, asking, boxPiece, measuredCloth, patternOf } from '../../support/check-questions.ts'
-import { layProblem, panel, piece, rectangle, within } from '../../support/lay-problems.ts'
+import {
+  answered,
+  asking,
+  boxPiece,
+  measuredCloth,
+  patternOf,
+  undecided,
+} from '../../support/check-questions.ts'
+import { layProblem, panel, piece, rectangle, within, withinSteps } from '../../support/lay-problems.ts'
 
 beforeAll(throwOnBrokenInvariants)
 
@@ -57,6 +66,41 @@ describe('the measures that bind', () => {
     const clock = () => 0
     const past = { seed: 1, clock, deadline: deadlineAfter(0, clock) }
     expect([...bindingMeasures(question, answered(question, within(5)), 8, past)]).toEqual([])
+  })
+})
+
+describe('a measure that touches no panel in use', () => {
+  // Wider than half the front, longer than a sleeve is wide: it lies on front or back.
+  const shirt = { ...emptyGarment('t-shirt', 'shirt'), cloth: measuredCloth(1, 1).cloth }
+  const onBody = patternOf([boxPiece('front', 470, 350)])
+  const sleeve = measuresAsked(shirt).filter((id) => id.startsWith('sleeve'))
+
+  it('never binds, however little time there is to see that it does not', () => {
+    expect(sleeve).toEqual(['sleeve-length'])
+    const question = asking(onBody, shirt)
+    const answer = answered(question, within(5))
+    expect(answer.lay.verdict).toBe('fits')
+    expect(answer.lay.placements.map(({ panel: on }) => on)).not.toContain('sleeve-left')
+    for (let steps = 1; steps < 60; steps += 12) {
+      const all = [...bindingMeasures(question, answer, 8, withinSteps(steps))]
+      expect({ steps, binds: worthMeasuringAgain(all).map(({ measure }) => measure) }).toEqual({
+        steps,
+        binds: expect.not.arrayContaining(sleeve),
+      })
+    }
+  })
+
+  it('never saves what was only not found: the lay found with it is one without it too', () => {
+    const question = asking(onBody, shirt)
+    const all = [...bindingMeasures(question, undecided(question), 8, within(5))]
+    expect(all.length).toBeGreaterThan(3)
+    expect(worthMeasuringAgain(all)).toEqual([])
+  })
+
+  it('never saves a piece that lies on other panels only', () => {
+    const question = asking(patternOf([boxPiece('front', 500, 900)]), shirt)
+    const all = [...bindingMeasures(question, answered(question, within(5)), 8, within(5))]
+    expect(worthMeasuringAgain(all).filter(({ measure }) => sleeve.includes(measure))).toEqual([])
   })
 })
 

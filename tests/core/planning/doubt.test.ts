@@ -15,9 +15,14 @@ import { answered, asking, boxPiece, measuredCloth, patternOf } from '../../supp
 import { MEASURED_KINDS, plausibleGarment } from '../../support/garments.ts'
 import { within } from '../../support/lay-problems.ts'
 
-const lay = (verdict: Lay['verdict'], spare: number | null): Lay => ({
+const lay = (
+  verdict: Lay['verdict'],
+  spare: number | null,
+  spareIs: Lay['spareIs'] = verdict === 'fits' ? 'found' : null,
+): Lay => ({
   verdict,
   spare,
+  spareIs,
   placements: [],
   reason: null,
   leftOut: [],
@@ -32,11 +37,18 @@ describe('standing', () => {
     ['fits', 30, 'fits-with-room'],
     ['fits', 7.9, 'fits-if-tape-right'],
     ['fits', 0, 'fits-if-tape-right'],
-    ['fits', null, 'fits-if-tape-right'],
     ['cannot', null, 'cannot'],
     ['not-found', null, 'not-found'],
   ])('%s with a spare of %s is %s', (verdict, spare, wanted) => {
     expect(standing({ lay: lay(verdict, spare) }, shirt, TAPE_DOUBT)).toBe(wanted)
+  })
+
+  it.each([
+    [null, 'fits-so-far'],
+    [7.9, 'fits-so-far'],
+    [8, 'fits-with-room'],
+  ])('is no doubt of a spare that is %s at least: %s', (spare, wanted) => {
+    expect(standing({ lay: lay('fits', spare, 'at-least') }, shirt, TAPE_DOUBT)).toBe(wanted)
   })
 
   it('asks for more where several measures move one edge', () => {

@@ -318,6 +318,7 @@ describe('a lay file', () => {
     reason: null,
     leftOut: [],
     spare: 0.5,
+    spareIs: 'found' as const,
     elapsedMs: 41,
   }
 

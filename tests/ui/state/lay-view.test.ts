@@ -68,6 +68,7 @@ function answer(heads: CheckAnswer['heads']): CheckAnswer {
       reason: null,
       leftOut: ['flag#2'],
       spare: null,
+      spareIs: null,
       elapsedMs: 1,
     },
   }

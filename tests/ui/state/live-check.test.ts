@@ -48,6 +48,7 @@ function lay(verdict: Lay['verdict'], x: number): Lay {
     reason: null,
     leftOut: verdict === 'fits' ? [] : ['side#1'],
     spare: verdict === 'fits' ? 20 : null,
+    spareIs: verdict === 'fits' ? 'found' : null,
     elapsedMs: 1,
   }
 }
@@ -80,6 +81,68 @@ describe('a figure that changes', () => {
     expect(layShown()).toBe('running')
     await say(1, lay('fits', 2))
     expect(layShown()).toEqual(lay('fits', 2))
+  })
+})
+
+describe('a lay that is found', () => {
+  const atLeast = (spare: number | null): Lay => ({ ...lay('fits', 3), spare, spareIs: 'at-least' })
+  const shown = () =>
+    live.value.state === 'answered' && [live.value.sign, live.value.answer.lay.spare, live.value.looking]
+  const asked = () => workers.flatMap((worker) => worker.asked)
+  const tell = async (better: Lay) => {
+    workers[0]?.say({ type: 'progress', progress: better })
+    await vi.advanceTimersByTimeAsync(0)
+  }
+  const end = async (better: Lay) => {
+    workers[0]?.say({ type: 'done', answer: better })
+    await vi.advanceTimersByTimeAsync(0)
+  }
+
+  it('is shown before what is to spare is known, and corrected as that is found', async () => {
+    await typeLength()
+    expect(asked().at(-1)).toMatchObject({ kind: 'check', limits: { spareAsked: 0 } })
+    await say(0, atLeast(null))
+    expect(shown()).toEqual(['fits', null, true])
+    expect(asked().at(-1)).toMatchObject({ kind: 'spare', asks: { lay: { spare: null } } })
+    await tell(atLeast(4))
+    expect(shown()).toEqual(['fits', 4, true])
+    await end({ ...lay('fits', 3), spare: 5, spareIs: 'found' })
+    expect(shown()).toEqual(['doubt', 5, false])
+  })
+
+  it('stays, with what is known, when the search for more is stopped, which can go on', async () => {
+    await typeLength()
+    await say(0, atLeast(null))
+    await tell(atLeast(4))
+    stopLiveCheck()
+    expect(workers.at(-1)?.ended).toBe(true)
+    expect(shown()).toEqual(['fits', 4, false])
+    searchLonger()
+    expect(asked().at(-1)).toMatchObject({ kind: 'spare', asks: { lay: { spare: 4 } } })
+    expect(shown()).toEqual(['fits', 4, true])
+  })
+
+  it('is nothing any more when a figure changes, nor is what is still found for it', async () => {
+    await typeLength()
+    await say(0, atLeast(null))
+    await typeLength()
+    expect(workers[0]?.ended).toBe(true)
+    await tell(atLeast(4))
+    expect(live.value.state).toBe('running')
+  })
+
+  it('is never shown with less to spare than that of a shorter cloth', async () => {
+    await typeLength()
+    await say(0, { ...lay('fits', 3), spare: 12, spareIs: 'found' })
+    expect(shown()).toEqual(['fits', 12, false])
+    // A longer one, found to have less: the lay of the shorter one is tried on it.
+    await typeLength()
+    expect(asked().at(-1)?.limits.known).toMatchObject([{ lay: { spare: 12 } }])
+    await say(0, { ...lay('fits', 3), spare: 11, spareIs: 'found' })
+    expect(shown()).toEqual(['fits', 11, true])
+    expect(asked().at(-1)).toMatchObject({ kind: 'spare', limits: { known: [{ lay: { spare: 12 } }] } })
+    await end({ ...lay('fits', 3), spare: 12, spareIs: 'found' })
+    expect(shown()).toEqual(['fits', 12, false])
   })
 })
 

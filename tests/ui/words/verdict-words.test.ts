@@ -4,7 +4,7 @@ import type { Lay } from '../../../src/core/planning/lay.ts'
 import type { StretchStanding } from '../../../src/core/planning/stretch-doubt.ts'
 import { DEFAULT_SETTINGS } from '../../../src/storage/stores/settings.ts'
 import { type LiveVerdict, signOf } from '../../../src/ui/state/verdict.ts'
-import { stripWords, verdictWords } from '../../../src/ui/words/verdict-words.ts'
+import { spareFigure, spareWords, stripWords, verdictWords } from '../../../src/ui/words/verdict-words.ts'
 import { testPattern } from '../../support/check-draft.ts'
 
 const INCHES = { ...DEFAULT_SETTINGS, units: 'in' } as const
@@ -12,13 +12,14 @@ const INCHES = { ...DEFAULT_SETTINGS, units: 'in' } as const
 function answered(
   lay: Partial<Lay>,
   rests: Partial<Extract<LiveVerdict, { state: 'answered' }>> = {},
-): LiveVerdict {
+): Extract<LiveVerdict, { state: 'answered' }> {
   const whole: Lay = {
     verdict: 'fits',
     placements: [],
     reason: null,
     leftOut: [],
     spare: null,
+    spareIs: (lay.verdict ?? 'fits') === 'fits' ? 'found' : null,
     elapsedMs: 1,
     ...lay,
   }
@@ -31,6 +32,7 @@ function answered(
       lay: whole,
       heads: 'up',
     },
+    looking: false,
     byUsual: false,
     ifStretch: null,
     ...rests,
@@ -46,6 +48,30 @@ describe('the verdict in words', () => {
   it('says what is to spare in her units', () => {
     expect(sentence(answered({ spare: 12 }))).toBe('Fits, with 12 mm to spare all round | ')
     expect(verdictWords(answered({ spare: 12.7 }), INCHES, null).headline).toContain('1/2 in')
+  })
+
+  it('says of what was found so far that it is so much at least', () => {
+    const verdict = answered({ spare: 23, spareIs: 'at-least' })
+    expect(sentence(verdict)).toBe('Fits, with at least 2.3 cm to spare all round | ')
+    expect(stripWords(verdict, DEFAULT_SETTINGS).detail).toBe('at least 2.3 cm to spare')
+    expect(spareFigure(verdict.answer.lay, DEFAULT_SETTINGS)).toBe('at least 2.3 cm')
+  })
+
+  it.each([null, 0.4])('never writes what was not found in time as 0: %s', (spare) => {
+    for (const looking of [true, false]) {
+      const verdict = answered({ spare, spareIs: 'at-least' }, { looking })
+      const said = [sentence(verdict), stripWords(verdict, DEFAULT_SETTINGS).detail]
+      expect(said.join()).not.toMatch(/\b0 mm|tape is right|[Mm]easure again/)
+      expect(sentence(verdict)).toMatch(looking ? /^Fits \| Working out/ : /^Fits \| .*8 mm to spare would/)
+      expect(spareWords(verdict.answer.lay, DEFAULT_SETTINGS)).toBeNull()
+    }
+  })
+
+  it('says that more is looked for, and that the search was stopped before it was enough', () => {
+    const lay = { spare: 3, spareIs: 'at-least' } as const
+    expect(sentence(answered(lay, { looking: true }))).toMatch(/at least 3 mm .*\| Working out whether/)
+    expect(sentence(answered(lay))).toMatch(/at least 3 mm .*\| The search for more was stopped/)
+    expect(sentence(answered({ ...lay, spare: 9 }))).toMatch(/at least 9 mm .*\| $/)
   })
 
   it('says that the tape decides when less is to spare than it may be off', () => {

@@ -1,6 +1,10 @@
 import { type Deadline, sooner } from '../../base/deadline.ts'
+import type { Percent } from '../../base/units.ts'
 import type { CheckAnswer, CheckQuestion, SolveControl } from '../check.ts'
 import { checkQuestion } from '../check-question.ts'
+import { stretchLeft } from '../doubt.ts'
+import { withSpare } from '../lay-spare.ts'
+import { withNeedsEased } from '../stretch-doubt.ts'
 import { REMEDIES } from './all.ts'
 import { pairsFor, remediesFor } from './remedies-for.ts'
 import type { Remedy, RemedyStep } from './remedy.ts'
@@ -26,6 +30,8 @@ const SINGLES_SHARE = 0.6
 interface Candidate {
   readonly remedy: Remedy
   readonly rank: number
+  /** The nearest to a lay that is known so far: of the question itself, or of an earlier look at the remedy. */
+  readonly answer: CheckAnswer
 }
 
 /**
@@ -39,12 +45,12 @@ export function* solveRemedies(
   answer: CheckAnswer,
   control: RemedyControl,
 ): Generator<RemedyOutcome, void> {
-  const singles = remediesFor(question, answer).map((remedy, rank) => ({ remedy, rank }))
+  const singles = remediesFor(question, answer).map((remedy, rank) => ({ remedy, rank, answer }))
   const share = control.deadline.left() * SINGLES_SHARE
   const first = { ...control, deadline: sooner(control.deadline, share, control.clock) }
   const found = yield* solveAll(singles, first)
   if (found > 0 || control.deadline.passed()) return
-  const pairs = pairsFor(question, answer).map((remedy, k) => ({ remedy, rank: singles.length + k }))
+  const pairs = pairsFor(question, answer).map((remedy, k) => ({ remedy, rank: singles.length + k, answer }))
   yield* solveAll(pairs, control)
 }
 
@@ -70,19 +76,37 @@ function* solveAll(
 
 /** The outcome, or null if time is up, a cheaper one of the family fits already, or the change leaves no problem to solve. */
 function solved(
-  { remedy, rank }: Candidate,
+  { remedy, rank, answer: before }: Candidate,
   fitting: Set<string>,
   deadline: Deadline,
-  { deadline: _, ...control }: RemedyControl,
+  control: RemedyControl,
 ): RemedyOutcome | null {
   const family = familyOf(remedy)
   if (fitting.has(family) || deadline.passed()) return null
-  const result = checkQuestion(remedy.question, { ...control, deadline })
+  const warmStart = before.lay.placements
+  const result = checkQuestion(remedy.question, {
+    ...control,
+    deadline,
+    spareAsked: 0,
+    ...(warmStart.length > 0 && { warmStart }),
+  })
   if (!result.ok) return null
-  const answer = result.value
-  if (answer.lay.verdict !== 'fits') return { remedy, rank, answer }
+  if (result.value.lay.verdict !== 'fits') return { remedy, rank, answer: result.value }
+  const answer = withRoom(result.value, remedy.question.stretchDoubt, control)
   fitting.add(family)
   return { remedy: { ...remedy, steps: remedy.steps.map((step) => asLaid(step, answer)) }, rank, answer }
+}
+
+/** The spare is counted in steps of its own: a quick look at whether it fits is not one at how much room is left. */
+function withRoom(
+  answer: CheckAnswer,
+  stretchDoubt: Percent | undefined,
+  { seed, deadline, spareAsked }: RemedyControl,
+): CheckAnswer {
+  if (spareAsked === 0) return answer
+  const upTo = spareAsked === undefined ? {} : { upTo: spareAsked }
+  const problem = withNeedsEased(answer.problem, -stretchLeft(answer, stretchDoubt))
+  return { ...answer, lay: withSpare(problem, answer.lay, { seed, deadline, ...upTo }) }
 }
 
 function asLaid(step: RemedyStep, answer: CheckAnswer): RemedyStep {

@@ -95,7 +95,15 @@ function planted(
   const placements = held.flatMap(({ places }) => places)
   return {
     problem: { name, clearance: 0, seconds: 10, panels, pieces },
-    lay: { verdict: 'fits', placements, reason: null, leftOut: [], spare: null, elapsedMs: 0 },
+    lay: {
+      verdict: 'fits',
+      placements,
+      reason: null,
+      leftOut: [],
+      spare: null,
+      spareIs: 'at-least',
+      elapsedMs: 0,
+    },
   }
 }
 

@@ -8,8 +8,8 @@ import { changeFor } from '../../state/remedy-change.ts'
 import { settings } from '../../state/settings-state.ts'
 import { signOf } from '../../state/verdict.ts'
 import { remedyWords } from '../../words/en/remedies.ts'
-import { writeSmall } from '../../words/format.ts'
 import { remedySentence } from '../../words/remedy-words.ts'
+import { spareWords } from '../../words/verdict-words.ts'
 import { words } from '../../words/words.ts'
 import { LaySection } from './lay-section.tsx'
 import { SIGN_ICONS } from './verdict-strip.tsx'
@@ -22,7 +22,7 @@ interface RemedySheetProps {
 
 /** The lay of one remedy, and the change made in the check where the check can hold it. */
 export function RemedySheet({ shown, pattern, onTaken }: RemedySheetProps) {
-  const { remedy, answer } = shown.outcome
+  const { remedy } = shown.outcome
   const { what, cost } = remedySentence(remedy, pattern, settings.value)
   const change = changeFor(draft.value, remedy)
   const take = () => {
@@ -34,7 +34,7 @@ export function RemedySheet({ shown, pattern, onTaken }: RemedySheetProps) {
     <Sheet title={what} onClose={hideRemedy}>
       <Sentence shown={shown} />
       <p>{cost}</p>
-      <LaySection answer={shown.answer ?? answer} pattern={remedy.question.pattern} />
+      <LaySection answer={shown.answer} pattern={remedy.question.pattern} />
       {change && (
         <div class="remedy-take">
           <Button look="main" wide onPress={take}>
@@ -47,18 +47,18 @@ export function RemedySheet({ shown, pattern, onTaken }: RemedySheetProps) {
 }
 
 /** That it fits is known; how much is to spare is still being worked out at first. */
-function Sentence({ shown: { outcome, garment, answer } }: { shown: ShownRemedy }) {
-  const now = answer ?? outcome.answer
-  const { lay } = now
-  const sign = signOf(now, garment, settings.value.tapeDoubt)
-  const spare = words.verdict.fitsShort(writeSmall(lay.spare ?? 0, settings.value))
+function Sentence({ shown: { garment, answer, looking } }: { shown: ShownRemedy }) {
+  const { lay } = answer
+  const sign = signOf(answer, garment, settings.value.tapeDoubt)
+  const spare =
+    spareWords(lay, settings.value) ?? (looking ? words.verdict.looking : words.verdict.roomOpenShort)
   return (
     <div class={`verdict verdict-${sign}`}>
       <div class="verdict-line" role="status">
         <Icon name={SIGN_ICONS[sign]} size={32} />
         <div class="grow">
           <p class="verdict-headline">{words.verdict.words[sign]}</p>
-          <p class="verdict-detail">{answer ? spare : words.verdict.placedAll}</p>
+          <p class="verdict-detail">{spare}</p>
         </div>
       </div>
     </div>

@@ -9,7 +9,7 @@ import { live } from '../../state/live-check.ts'
 import { settings } from '../../state/settings-state.ts'
 import { type CellState, cellKey, fillTable, stopTable, table, tableRuns } from '../../state/size-table.ts'
 import { type Sign, signOf } from '../../state/verdict.ts'
-import { writeSmall } from '../../words/format.ts'
+import { spareFigure } from '../../words/verdict-words.ts'
 import { words } from '../../words/words.ts'
 import { SIGN_ICONS } from './verdict-strip.tsx'
 
@@ -101,7 +101,7 @@ function Cell({ version, size, garment }: CellProps) {
 function cellWords(cell: CellState | undefined, sign: Sign | null): readonly string[] {
   if (cell === undefined) return [words.verdict.short.waiting]
   if ('state' in cell) return [words.verdict.short[cell.state]]
-  const { spare } = cell.lay
+  const spare = spareFigure(cell.lay, settings.value)
   const word = words.verdict.short[sign ?? 'failed']
-  return spare === null ? [word] : [word, writeSmall(spare, settings.value)]
+  return spare === null ? [word] : [word, spare]
 }

@@ -2,7 +2,7 @@ import type { RefObject } from 'preact'
 import { useRef } from 'preact/hooks'
 import { Redirect, useLocation } from 'wouter-preact'
 import { hangsOnGauge } from '../../../core/planning/remedies/short-of-stretch.ts'
-import { Button } from '../../parts/button.tsx'
+import { Button, IconButton } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { Cautions } from '../../parts/notice.tsx'
 import { garmentOf } from '../../state/check-draft.ts'
@@ -10,6 +10,7 @@ import { draft, kind, pattern, query, setAside } from '../../state/check-state.t
 import { keepThis } from '../../state/keep.ts'
 import { live, searchLonger, stopLiveCheck } from '../../state/live-check.ts'
 import { settings } from '../../state/settings-state.ts'
+import { canSearchOnFrom } from '../../state/verdict.ts'
 import { ifStretchWords, verdictWords } from '../../words/verdict-words.ts'
 import { words } from '../../words/words.ts'
 import { ShareButton } from '../open-check/share-button.tsx'
@@ -53,6 +54,8 @@ function Help({ onTaken }: { onTaken: () => void }) {
   const verdict = live.value
   const now = query.value
   if (verdict.state !== 'answered' || !now.ask || !pattern.value || verdict.sign === 'fits') return null
+  // Every better lay would begin it anew.
+  if (verdict.looking) return null
   const { tapeDoubt } = settings.value
   const asked = { question: now.question, answer: verdict.answer, doubt: tapeDoubt }
   const given = now.ifStretch && `${ifStretchWords(now.ifStretch)}:`
@@ -69,10 +72,6 @@ function Help({ onTaken }: { onTaken: () => void }) {
 function Sentence({ box }: { box: RefObject<HTMLElement | null> }) {
   const verdict = live.value
   const { headline, detail } = verdictWords(verdict, settings.value, pattern.value)
-  const canSearchOn =
-    verdict.state === 'stopped' ||
-    verdict.state === 'failed' ||
-    (verdict.state === 'answered' && verdict.sign === 'open')
   return (
     <section
       ref={box}
@@ -86,6 +85,9 @@ function Sentence({ box }: { box: RefObject<HTMLElement | null> }) {
           <p class="verdict-headline">{headline}</p>
           {detail && <p class="verdict-detail">{detail}</p>}
         </div>
+        {verdict.state === 'answered' && verdict.looking && (
+          <IconButton icon="stop" label={words.verdict.stop} onPress={stopLiveCheck} />
+        )}
       </div>
       {verdict.state === 'running' && (
         <>
@@ -95,7 +97,7 @@ function Sentence({ box }: { box: RefObject<HTMLElement | null> }) {
           </Button>
         </>
       )}
-      {canSearchOn && <Button onPress={searchLonger}>{words.verdict.again}</Button>}
+      {canSearchOnFrom(verdict) && <Button onPress={searchLonger}>{words.verdict.again}</Button>}
     </section>
   )
 }

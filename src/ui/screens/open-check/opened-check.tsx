@@ -1,17 +1,17 @@
 import type { Mm } from '../../../core/base/units.ts'
 import { KIND_IDS } from '../../../core/garments/index.ts'
 import type { CheckAnswer } from '../../../core/planning/check.ts'
-import { roomAsked } from '../../../core/planning/doubt.ts'
+import { roomAsked, standingOfFit } from '../../../core/planning/doubt.ts'
 import type { Lay } from '../../../core/planning/lay.ts'
 import type { LayProblem } from '../../../core/planning/lay-problem.ts'
 import { writeLayFile } from '../../../readers/problem-file/lay-schema.ts'
-import { Button } from '../../parts/button.tsx'
+import { Button, IconButton } from '../../parts/button.tsx'
 import { Icon } from '../../parts/icon.tsx'
 import { Cautions } from '../../parts/notice.tsx'
 import { fileName, handOver } from '../../state/hand-over.ts'
 import { type Opened, searchOpenedLonger, stopOpened } from '../../state/opened-check.ts'
 import { settings } from '../../state/settings-state.ts'
-import type { LiveVerdict, Sign } from '../../state/verdict.ts'
+import { canSearchOnFrom, type LiveVerdict, type Sign } from '../../state/verdict.ts'
 import { writeSmall } from '../../words/format.ts'
 import { verdictWords } from '../../words/verdict-words.ts'
 import { words } from '../../words/words.ts'
@@ -69,10 +69,6 @@ function answerOf({ problem, lay }: Extract<Opened, { state: 'answered' }>): Che
 function Sentence({ opened }: { opened: WithProblem }) {
   const verdict = verdictOf(opened)
   const { headline, detail } = verdictWords(verdict, settings.value, null)
-  const canSearchOn =
-    opened.state === 'stopped' ||
-    opened.state === 'failed' ||
-    (opened.state === 'answered' && opened.lay.verdict === 'not-found')
   return (
     <section class={`verdict verdict-${lookOf(verdict)}`} aria-label={words.check.stepNames.verdict}>
       <div class="verdict-line" role="status">
@@ -82,6 +78,9 @@ function Sentence({ opened }: { opened: WithProblem }) {
           {detail && <p class="verdict-detail">{detail}</p>}
           {opened.state === 'answered' && <p class="verdict-detail">{words.sharing.asGiven}</p>}
         </div>
+        {opened.state === 'answered' && opened.looking && (
+          <IconButton icon="stop" label={words.verdict.stop} onPress={stopOpened} />
+        )}
       </div>
       {opened.state === 'running' && (
         <>
@@ -91,7 +90,7 @@ function Sentence({ opened }: { opened: WithProblem }) {
           </Button>
         </>
       )}
-      {canSearchOn && <Button onPress={searchOpenedLonger}>{words.verdict.again}</Button>}
+      {canSearchOnFrom(verdict) && <Button onPress={searchOpenedLonger}>{words.verdict.again}</Button>}
     </section>
   )
 }
@@ -101,10 +100,10 @@ function carefulRoom(tapeDoubt: Mm): Mm {
   return Math.max(...KIND_IDS.map((kind) => roomAsked({ kind, traits: {} }, tapeDoubt)))
 }
 
-function signOfFile({ verdict, spare }: Lay, room: Mm): Sign {
-  if (verdict === 'cannot') return 'cannot'
-  if (verdict === 'not-found') return 'open'
-  return (spare ?? 0) >= room ? 'fits' : 'doubt'
+function signOfFile(lay: Lay, room: Mm): Sign {
+  if (lay.verdict === 'cannot') return 'cannot'
+  if (lay.verdict === 'not-found') return 'open'
+  return standingOfFit(lay, room) === 'fits-if-tape-right' ? 'doubt' : 'fits'
 }
 
 function verdictOf(opened: WithProblem): LiveVerdict {
@@ -123,6 +122,7 @@ function verdictOf(opened: WithProblem): LiveVerdict {
         sign,
         answer: answerOf(opened),
         roomAsked: room,
+        looking: opened.looking,
         byUsual: false,
         ifStretch: null,
       }

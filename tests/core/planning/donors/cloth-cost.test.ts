@@ -53,7 +53,8 @@ describe('what a lay costs in cloth', () => {
     placements: [{ piece: 'patch', copy: 1, panel: id, turn: 0, mirrored: false, x, y: x }],
     reason: null,
     leftOut: [],
-    spare: 0,
+    spare: null,
+    spareIs: 'at-least' as const,
     elapsedMs: 0,
   })
 

@@ -7,7 +7,15 @@ import { donorsTogether, type RoleRows } from '../../../../src/core/planning/don
 
 const AREA = 10_000
 const otherCloth = { as: 'other', meant: ['woven'], makes: ['knit'], assumed: false } as const
-const lay = { verdict: 'fits', placements: [], reason: null, leftOut: [], spare: 0, elapsedMs: 0 } as const
+const lay = {
+  verdict: 'fits',
+  placements: [],
+  reason: null,
+  leftOut: [],
+  spare: null,
+  spareIs: 'at-least',
+  elapsedMs: 0,
+} as const
 
 function row(donor: string, more: Partial<DonorRow> = {}): DonorRow {
   const plain = {
