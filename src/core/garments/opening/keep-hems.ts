@@ -39,7 +39,7 @@ export function openKeepingHems(draft: PanelDraft, opening: Opening): HemmedPane
   }
 }
 
-function isHem({ was, depth }: PanelEdge): boolean {
+export function isHem({ was, depth }: PanelEdge): boolean {
   return was === 'hem' && depth < CASING_DEPTH
 }
 

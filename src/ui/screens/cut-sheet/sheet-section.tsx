@@ -1,6 +1,7 @@
 import { useId, useMemo } from 'preact/hooks'
 import { cutSheet } from '../../../core/cut-sheet/cut-sheet.ts'
 import type { FreePanel } from '../../../core/stash/cloth-of.ts'
+import { onTheTable, type TablePanel } from '../../../core/stash/on-the-table.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import type { LaidPiece, Reservation } from '../../../core/stash/reservation.ts'
 import { layScale } from '../../drawing/lay-drawing.tsx'
@@ -9,10 +10,11 @@ import { SHEET_MARGIN, SheetDrawing, type SheetDrawingProps } from '../../drawin
 import { Button } from '../../parts/button.tsx'
 import { cutNow } from '../../state/cloth-state.ts'
 import { isTicked, tick } from '../../state/cut-ticks.ts'
+import { settings } from '../../state/settings-state.ts'
 import { garmentById } from '../../state/stash-state.ts'
 import { panelTitle } from '../../words/cloth-words.ts'
 import { cutSheetWords } from '../../words/en/cut-sheet.ts'
-import { writeNumber } from '../../words/format.ts'
+import { writeList, writeNumber, writeWithUnit } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { copyName, PieceLines } from './piece-lines.tsx'
 
@@ -27,7 +29,9 @@ interface SheetSectionProps {
 export function SheetSection({ project, reservation, panel, pieces }: SheetSectionProps) {
   const titleId = useId()
   const garment = garmentById(reservation.garment)
-  const sheet = useMemo(() => cutSheet(panel.outline, pieces, project), [panel, pieces, project])
+  const table = useMemo(() => garment && onTheTable(garment, panel), [garment, panel])
+  const outline = table?.outline ?? panel.outline
+  const sheet = useMemo(() => cutSheet(outline, pieces, project), [outline, pieces, project])
   const others = panel.reserved.filter((place) => place.reservation !== reservation.id)
   const ticked = pieces.filter((piece) => isTicked(reservation.id, piece))
   const name = panelTitle(panel)
@@ -57,6 +61,7 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
         others={others.map(({ outline }) => outline)}
         isCut={({ laid }) => isTicked(reservation.id, laid)}
       />
+      {table && <First table={table} />}
       {hints.length > 0 && <p class="field-hint">{hints.join(' ')}</p>}
       <PieceLines
         project={project}
@@ -72,6 +77,19 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
       </div>
     </section>
   )
+}
+
+/** What comes before any measuring, so that the panel has the edges that are measured from. */
+function First({ table: { takeOff, seamLines, hemsOn } }: { table: TablePanel }) {
+  const strips = takeOff.map(({ along, width }) =>
+    cutSheetWords.strip[along](writeWithUnit(width, settings.value)),
+  )
+  const said = [
+    ...(strips.length > 0 ? [cutSheetWords.takeOff(writeList(strips))] : []),
+    ...(seamLines ? [cutSheetWords.seamLines] : []),
+    ...(hemsOn ? [cutSheetWords.hemsOn] : []),
+  ]
+  return said.length === 0 ? null : <p class="sheet-first">{said.join(' ')}</p>
 }
 
 interface DrawingsProps extends Pick<SheetDrawingProps, 'sheet' | 'isCut' | 'nameOf' | 'pile'> {

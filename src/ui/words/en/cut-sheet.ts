@@ -6,6 +6,16 @@ export const cutSheetWords = {
   how: 'Lay each panel right side up, its grain up the page, smooth and not stretched. Measure square from its edges A and B to the points a and b of each piece.',
   howNoEdges:
     'This panel has no two straight edges to measure from. Lay the pattern pieces as in the picture, the largest first.',
+  takeOff: (strips: string) => `First cut off ${strips}. A and B are the edges that this leaves.`,
+  strip: {
+    selvedge: (width: string) => `${width} of each selvedge`,
+    hem: (width: string) => `the hems, ${width} from their folds`,
+    band: (width: string) => `the bands and casings, ${width} deep`,
+    seam: (width: string) => `each seam, ${width} beside its stitching`,
+  },
+  seamLines:
+    'Where seams were unpicked, measure from the line of the stitches: the allowance beyond it is not counted.',
+  hemsOn: 'Leave the hem on: a piece takes it over. Measure from its fold.',
   panel: (panel: string, garment: string) => `${panel} of ${garment}`,
   caption: (panel: string) => `Where the pieces lie on ${panel}`,
   piece: 'Piece',
