@@ -8,6 +8,7 @@ import { FlawHatch } from './flaw-hatch.tsx'
 import { FlawMark } from './flaw-mark.tsx'
 import { boxGrown, boxOf, closedPath, openPath, viewBox } from './paths.ts'
 import { pointIn } from './pointer.ts'
+import './flaw-editor.css'
 
 /** Points of a free line closer than this are one, mm. */
 const LINE_STEP = 6

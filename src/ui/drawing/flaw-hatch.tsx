@@ -1,4 +1,5 @@
 import type { Mm } from '../../core/base/units.ts'
+import './drawing.css'
 
 interface FlawHatchProps {
   readonly id: string

@@ -2,6 +2,7 @@ import type { Mm } from '../../core/base/units.ts'
 import { type MarkedFlaw, shapeOutlines } from '../../core/garments/index.ts'
 import { handleOf } from '../state/flaws.ts'
 import { closedPath } from './paths.ts'
+import './drawing.css'
 
 interface FlawMarkProps {
   readonly flaw: Pick<MarkedFlaw, 'shape'>

@@ -1,6 +1,7 @@
 import type { Mm } from '../../core/base/units.ts'
 import type { Box } from '../../core/geometry/types.ts'
 import { openPath } from './paths.ts'
+import './pieces-drawing.css'
 
 /** Squared paper behind a drawing to scale; its squares begin at the lower left corner of the box. */
 export function GridLines({ box, square }: { box: Box; square: Mm }) {

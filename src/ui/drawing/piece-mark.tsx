@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks'
 import type { PlacedPiece } from '../state/lay-view.ts'
 import { labelPoint } from './label-point.ts'
 import { closedPath, openPath } from './paths.ts'
+import './drawing.css'
 
 /** Sizes on the screen, dots. */
 const TEXT = 13

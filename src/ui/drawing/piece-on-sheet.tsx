@@ -6,6 +6,8 @@ import type { Point } from '../../core/geometry/types.ts'
 import { arrowHead, towards } from './arrows.ts'
 import { labelPoint } from './label-point.ts'
 import { closedPath, openPath } from './paths.ts'
+import './drawing.css'
+import './sheet-drawing.css'
 
 /** Letters of the two points of every piece. */
 export const POINT_LETTERS = ['a', 'b'] as const

@@ -1,5 +1,6 @@
 import './choice.css'
 import { Icon, type IconName } from './icon.tsx'
+import './field.css'
 
 export interface ChoiceOption<T extends string> {
   readonly value: T

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks'
 import { words } from '../words/words.ts'
+import './field.css'
 
 const EIGHTHS = ['1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8']
 const SIXTEENTHS = ['1/16', '3/16', '5/16', '7/16', '9/16', '11/16', '13/16', '15/16']

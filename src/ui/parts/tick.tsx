@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks'
 import { Icon } from './icon.tsx'
 import './tick.css'
+import './field.css'
 
 interface TickProps {
   readonly label: string

@@ -6,6 +6,7 @@ import { type LayView, layView, type PanelView, type PlacedPiece } from '../../s
 import { stashWords } from '../../words/en/stash.ts'
 import { writeList, writeNumber } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
+import '../../parts/field.css'
 
 interface LaySectionProps {
   readonly answer: CheckAnswer

@@ -14,6 +14,7 @@ import { cutSheetWords } from '../../words/en/cut-sheet.ts'
 import { words } from '../../words/words.ts'
 import './cut-sheet.css'
 import { SheetSection } from './sheet-section.tsx'
+import '../../parts/card.css'
 
 /** What lies on the table: every panel with its lay to scale, where each piece goes, and what is cut already. */
 export function CutSheetScreen() {
@@ -45,7 +46,7 @@ export function CutSheetScreen() {
       }
     >
       {project && (
-        <p class="sheet-of">
+        <p>
           {cutSheetWords.of(project.name, project.size)}
           {sheets.length > 0 && (
             <span class="card-text">

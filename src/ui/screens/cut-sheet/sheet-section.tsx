@@ -17,6 +17,7 @@ import { cutSheetWords } from '../../words/en/cut-sheet.ts'
 import { writeList, writeNumber, writeWithUnit } from '../../words/format.ts'
 import { garmentTitle } from '../../words/garment-words.ts'
 import { copyName, PieceLines } from './piece-lines.tsx'
+import '../../parts/field.css'
 
 interface SheetSectionProps {
   readonly project: Project

@@ -5,6 +5,7 @@ import { Button } from '../../parts/button.tsx'
 import { fileName, type HandedOver, handOver } from '../../state/hand-over.ts'
 import { problemText } from '../../state/shared-check.ts'
 import { words } from '../../words/words.ts'
+import '../../parts/field.css'
 
 interface ShareButtonProps {
   readonly title: string

@@ -8,6 +8,7 @@ import { newPattern } from '../../state/edit-pattern.ts'
 import { everyPattern, faultsOf, isOwn, patternShelf } from '../../state/patterns-state.ts'
 import { patternName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
+import '../../parts/field.css'
 
 /** Every pattern there is, and the way to type in one's own. */
 export function PatternsScreen() {

@@ -107,7 +107,7 @@ function Reserved({ project, reservation, role, count }: ReservedProps) {
   const isShared = count < reservation.pieces.length
   const ofRole = encodeURIComponent(role)
   return (
-    <div class="reserved">
+    <div>
       <Link class="reserved-line" href={`/stash/${reservation.garment}`}>
         <Icon name={faults.length > 0 ? 'doubt' : 'tick'} size={20} />
         {projectWords.reservedOn(projectWords.pieces(count), title)}

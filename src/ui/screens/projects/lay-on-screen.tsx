@@ -24,6 +24,8 @@ import { LaySection } from '../check/lay-section.tsx'
 import '../check/verdict-screen.css'
 import { iconOf, lookOf } from '../check/verdict-strip.tsx'
 import { Refused } from './refused.tsx'
+import '../../parts/field.css'
+import '../../parts/card.css'
 
 /** One garment for one project: the verdict, the lay round what is promised to others, and the way to reserve it. */
 export function LayOnScreen() {

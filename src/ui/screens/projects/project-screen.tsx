@@ -24,6 +24,7 @@ import { ClothSection } from './cloth-section.tsx'
 import { MakingSection } from './making-section.tsx'
 import './projects.css'
 import { SavingsSection } from './savings-section.tsx'
+import '../../parts/card.css'
 
 /** One project: what is made, of which cloth, what else it takes, what it saves. */
 export function ProjectScreen() {
