@@ -7,7 +7,7 @@ export interface UndoOffer {
   readonly undo: () => void
 }
 
-/** The last removal or sweeping change, to be taken back until the next one or until she waves it away. */
+/** The last removal or sweeping change, to be taken back until she does something else or waves it away. */
 export const undoOffer = signal<UndoOffer | null>(null)
 
 export function offerUndo(said: string, undo: () => void, icon: UndoOffer['icon'] = 'remove'): void {
