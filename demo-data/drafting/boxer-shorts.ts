@@ -5,7 +5,7 @@ import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { seamAllowance } from '../../src/core/patterns/seams.ts'
 import { crotchLength, GROWN, LETTERS, type Letter } from './bodies.ts'
-import { casing, closed, curve, edgeLength, hem, line, solved } from './draw.ts'
+import { casing, closed, curve, edgeLength, HALF_WAY, hem, line, notched, solved } from './draw.ts'
 import { elasticRing } from './notions.ts'
 import { inSizes, LEAST_HEM, MOST_TILT, piece, WORKSHOP, WOVEN_GAP } from './piece.ts'
 
@@ -71,15 +71,17 @@ function riseOf(size: Letter): Mm {
 function leg(size: Letter): OutlineShape {
   const rise = riseOf(size)
   const [front, back] = [corners(size, FRONT, rise), corners(size, BACK, rise)]
+  const backBend = curve(back.crotchBends[0], back.crotchBends[1], back.hip, SEAM)
+  const frontBend = curve(front.crotchBends[1], front.crotchBends[0], front.crotch, SEAM)
   return closed(front.hem, [
     hem(back.hem, HEM),
     line(back.crotch, SEAM),
-    curve(back.crotchBends[0], back.crotchBends[1], back.hip, SEAM),
+    notched(backBend, 'back crotch seam', 2, HALF_WAY),
     line(back.waist, SEAM),
     casing(back.sideTop, CASING),
     casing(front.waist, CASING),
     line(front.hip, SEAM),
-    curve(front.crotchBends[1], front.crotchBends[0], front.crotch, SEAM),
+    notched(frontBend, 'front crotch seam', 1, HALF_WAY),
     line(front.hem, SEAM),
   ])
 }

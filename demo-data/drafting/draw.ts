@@ -1,6 +1,6 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
-import type { OutlinePoint, OutlineShape } from '../../src/core/patterns/pattern.ts'
+import type { Notch, OutlinePoint, OutlineShape } from '../../src/core/patterns/pattern.ts'
 
 /** An edge on the way round a piece: where it ends, how it bends, what is added outside it. */
 export interface Edge {
@@ -9,6 +9,17 @@ export interface Edge {
   readonly allowance: Mm
   readonly use?: 'hem' | 'casing'
   readonly fixed?: true
+  readonly name?: string
+  /** Where along it, from its start, given its length. */
+  readonly notches?: readonly { readonly at: (length: Mm) => Mm; readonly count: Notch['count'] }[]
+}
+
+/** Half-way along an edge. */
+export const HALF_WAY = (length: Mm): Mm => length / 2
+
+/** The edge with one more balance mark: so many notches side by side, `at` from its start. */
+export function notched(edge: Edge, name: string, count: Notch['count'], at: (length: Mm) => Mm): Edge {
+  return { ...edge, name, notches: [...(edge.notches ?? []), { at, count }] }
 }
 
 export function line(to: Point, allowance: Mm): Edge {
@@ -46,13 +57,22 @@ export function onFold(start: Point, edges: readonly Edge[]): OutlineShape {
 }
 
 function leaving(start: Point, edges: readonly Edge[]): readonly OutlinePoint[] {
-  return edges.map(({ curve, allowance, use, fixed }, k) => ({
+  return edges.map(({ curve, allowance, use, fixed, name, notches }, k) => ({
     at: rounded(k === 0 ? start : (edges[k - 1] as Edge).to),
     ...(curve && { curve: [rounded(curve[0]), rounded(curve[1])] as const }),
     allowance,
     ...(use && { use }),
     ...(fixed && { fixed }),
+    ...(name && { name }),
+    ...(notches && {
+      notches: placed(notches, k === 0 ? start : (edges[k - 1] as Edge).to, edges[k] as Edge),
+    }),
   }))
+}
+
+function placed(notches: NonNullable<Edge['notches']>, from: Point, edge: Edge): readonly Notch[] {
+  const length = edgeLength(from, edge)
+  return notches.map(({ at, count }) => ({ at: hundredth(at(length)), count }))
 }
 
 /** To a hundredth of a millimetre, so that many edges sewn into one do not add up to an error that shows. */

@@ -25,6 +25,7 @@ const GORES = 6
 const LEAST_CURVED_HEM: Mm = 7
 /** At both edges of the zip, in the side seam of one front and one back gore. */
 const ZIP_SEAM = seamAllowance('woven')
+const ZIP: Mm = 200
 /** The back of the waistband reaches under the front by this much, for the hook and bar (common practice: 25 to 40 mm). */
 const UNDERLAP: Mm = 30
 const SHORT: Mm = 400
@@ -37,15 +38,23 @@ function waistSeam(size: Letter): Mm {
 function gore(size: Letter, length: Mm): OutlineShape {
   const inner = circleSkirtRadius(waistSeam(size), 0.5)
   const allowances = { inner: LINING_SEAM, outer: NARROW_HEM, ends: LINING_SEAM, outerUse: 'hem' } as const
-  return sectorShape({ inner, outer: inner + length, angle: Math.PI / GORES }, allowances)
+  return sectorShape({ inner, outer: inner + length, angle: Math.PI / GORES }, allowances, 'side')
 }
 
-/** A gore with the zip along its right edge; of a pair, the other has it on the left. */
+/** A gore with the zip along its right edge, marked where the zip ends below the waist; of a pair, the other has it on the left. */
 function zipGore(size: Letter, length: Mm): OutlineShape {
   const ring = seamRing(gore(size, length))
   const right = ring.findIndex(({ curve }) => !curve)
   const points = ring.map((point, k) =>
-    k === right ? { ...point, allowance: ZIP_SEAM, fixed: true as const } : point,
+    k === right
+      ? {
+          ...point,
+          allowance: ZIP_SEAM,
+          fixed: true as const,
+          name: 'zip side',
+          notches: [{ at: length - ZIP, count: 1 as const }],
+        }
+      : point,
   )
   return { form: 'outline', points, onFold: false }
 }
@@ -120,7 +129,7 @@ export function halfCircleSkirt(): Pattern {
     leastHem: LEAST_CURVED_HEM,
     mostTilt: MOST_TILT,
     notions: [
-      { id: 'zip', kind: 'zip', name: 'Zip for the side', width: 200, amount: many(LETTERS, 1) },
+      { id: 'zip', kind: 'zip', name: 'Zip for the side', width: ZIP, amount: many(LETTERS, 1) },
       {
         id: 'hook',
         kind: 'hook',

@@ -4,7 +4,7 @@ import type { NotionNeed } from '../../src/core/notions/notion.ts'
 import { elasticCasing } from '../../src/core/patterns/casing.ts'
 import type { OutlineShape, Pattern } from '../../src/core/patterns/pattern.ts'
 import { type Body, crotchLength, GROWN, LETTERS, type Letter } from './bodies.ts'
-import { casing, closed, curve, type Edge, edgeLength, hem, line, solved } from './draw.ts'
+import { casing, closed, curve, type Edge, edgeLength, HALF_WAY, hem, line, notched, solved } from './draw.ts'
 import { elasticRing } from './notions.ts'
 import {
   inSizes,
@@ -32,6 +32,10 @@ const CASING = elasticCasing(25)
 /** The cropped leg ends this share of the way from ankle to knee. */
 const CROP = 0.62
 
+/** Both seams of the leg are marked at the knee, the outer one at the hip too: where these edges begin. */
+const KNEE = () => 0
+const HIP = KNEE
+
 /** What front and back share: the outer seam, with the waist at its end, and the leg below the knee. */
 interface Leg {
   readonly ankle: Mm
@@ -53,6 +57,8 @@ interface Part {
   readonly reach: Mm
   /** How much higher the centre is at the waist than the outer seam. */
   readonly raise: Mm
+  /** Notches of its crotch seam, which is sewn to the same of the other leg. */
+  readonly marks: 1 | 2
 }
 
 function front({ hip, waist }: Body): Part {
@@ -61,6 +67,7 @@ function front({ hip, waist }: Body): Part {
     waistWidth: (waist * WAIST) / 4 - 4,
     reach: hip * GIRTH * 0.028,
     raise: -8,
+    marks: 1,
   }
 }
 
@@ -70,6 +77,7 @@ function back({ hip, waist }: Body): Part {
     waistWidth: (waist * WAIST) / 4 + 4,
     reach: hip * GIRTH * 0.062,
     raise: 26,
+    marks: 2,
   }
 }
 
@@ -97,10 +105,14 @@ function leg(body: Body): Leg {
 /** Outer seam from the knee up, the same on front and back. */
 function outerSeam({ knee, kneeHeight, thigh, crotchHeight, waistHeight, outerWaist }: Leg): readonly Edge[] {
   const hip = crotchHeight + (waistHeight - crotchHeight) * 0.3
-  return [
-    curve([knee + 8, kneeHeight + 110], [thigh, hip - 190], [thigh, hip], KNIT_SEAM),
-    curve([thigh, hip + 60], [outerWaist, waistHeight - 70], [outerWaist, waistHeight], KNIT_SEAM),
-  ]
+  const toHip = curve([knee + 8, kneeHeight + 110], [thigh, hip - 190], [thigh, hip], KNIT_SEAM)
+  const toWaist = curve(
+    [thigh, hip + 60],
+    [outerWaist, waistHeight - 70],
+    [outerWaist, waistHeight],
+    KNIT_SEAM,
+  )
+  return [notched(toHip, 'outer seam', 1, KNEE), notched(toWaist, 'outer seam', 1, HIP)]
 }
 
 /** Inner seam from the crotch down to the knee; the outer seam is on the right, so this is on the left. */
@@ -150,8 +162,10 @@ function crotchSeam(all: Leg, part: Part, crotch: Point): Mm {
 
 function legPiece(size: Letter, part: (body: Body) => Part, from: number): OutlineShape {
   const body = GROWN[size]
+  const name = part === front ? 'front' : 'back'
   const all = leg(body)
   const crotch = crotchPoint(all, front(body), part(body))
+  const [waist, straight, bend] = waistAndCrotch(all, part(body), crotch)
   const height = all.kneeHeight * from
   const ankle = all.ankle + (all.knee - all.ankle) * from
   return closed(
@@ -160,9 +174,11 @@ function legPiece(size: Letter, part: (body: Body) => Part, from: number): Outli
       hem([ankle, height], KNIT_HEM),
       line([all.knee, all.kneeHeight], KNIT_SEAM),
       ...outerSeam(all),
-      ...waistAndCrotch(all, part(body), crotch),
+      waist,
+      straight,
+      notched(bend, `${name} crotch seam`, part(body).marks, HALF_WAY),
       innerSeam(all, crotch),
-      line([-ankle, height], KNIT_SEAM),
+      notched(line([-ankle, height], KNIT_SEAM), 'inner seam', 1, KNEE),
     ],
   )
 }

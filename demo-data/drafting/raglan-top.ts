@@ -3,7 +3,19 @@ import { neededStretch } from '../../src/core/cloth/stretch.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { CHILDREN, HEIGHTS, type Height } from './bodies.ts'
-import { closed, curve, type Edge, edgeLength, hem, hundredth, line, onFold, solved } from './draw.ts'
+import {
+  closed,
+  curve,
+  type Edge,
+  edgeLength,
+  HALF_WAY,
+  hem,
+  hundredth,
+  line,
+  notched,
+  onFold,
+  solved,
+} from './draw.ts'
 import {
   inSizes,
   KNIT_GAP,
@@ -22,6 +34,9 @@ const ARM_EASE: Mm = 75
 const CUFF_EASE: Mm = 45
 const SHORT_SLEEVE: Mm = 65
 const BAND_RATIO = 0.9
+
+/** Where the raglan seam is marked, as a share of it from the underarm. */
+const RAGLAN_MARK = 0.4
 
 /** Half the front or back: where its neckline meets the sleeve, and how low it dips at the centre. */
 interface Half {
@@ -59,11 +74,23 @@ function neckEdge({ neckAt: [x, y], dip }: Half): Edge {
   return curve([x * 0.92, y - dip * 0.75], [x * 0.55, y - dip], [0, y - dip], KNIT_SEAM)
 }
 
-function body(size: Height, half: Half): OutlineShape {
+/** Marked once in front and twice at the back, as the sleeve's edges are. */
+function body(size: Height, half: Half, marks: 1 | 2): OutlineShape {
   const under = underarm(size)
+  const raglan = notched(
+    raglanEdge(under, half.neckAt),
+    'raglan seam',
+    marks,
+    (length) => length * RAGLAN_MARK,
+  )
   return onFold(
     [0, 0],
-    [hem([under[0], 0], KNIT_HEM), line(under, KNIT_SEAM), raglanEdge(under, half.neckAt), neckEdge(half)],
+    [
+      hem([under[0], 0], KNIT_HEM),
+      notched(line(under, KNIT_SEAM), 'side', 1, HALF_WAY),
+      raglan,
+      neckEdge(half),
+    ],
   )
 }
 
@@ -84,21 +111,22 @@ function sleeveEdge(size: Height, half: Half, bicep: Mm): Edge {
   return edge(solved((height) => edgeLength([bicep, 0], edge(height)), target, 20, 400))
 }
 
-/** Back edge on the right, front edge on the left; the top slopes down to the front. */
+/** Back edge on the right, front edge on the left, which only their notches tell apart at a glance; the top slopes down to the front. */
 function sleeve(size: Height, length: Mm): OutlineShape {
   const { upperArm, wrist, underarm: whole } = CHILDREN[size]
   const bicep = (upperArm + ARM_EASE) / 2
   const cuff = bicep + (((wrist + CUFF_EASE) / 2 - bicep) * length) / whole
   const [backEdge, frontEdge] = [sleeveEdge(size, back(size), bicep), sleeveEdge(size, front(size), bicep)]
   const [first, second] = frontEdge.curve as readonly [Point, Point]
+  const frontDown = curve(mirrored(second), mirrored(first), [-bicep, 0], KNIT_SEAM)
   return closed(
     [-cuff, -length],
     [
       hem([cuff, -length], KNIT_HEM),
       line([bicep, 0], KNIT_SEAM),
-      backEdge,
+      notched(backEdge, 'back raglan seam', 2, (length) => length * RAGLAN_MARK),
       line(mirrored(frontEdge.to), KNIT_SEAM),
-      curve(mirrored(second), mirrored(first), [-bicep, 0], KNIT_SEAM),
+      notched(frontDown, 'front raglan seam', 1, (length) => length * (1 - RAGLAN_MARK)),
       line([-cuff, -length], KNIT_SEAM),
     ],
   )
@@ -154,13 +182,13 @@ export function raglanTop(): Pattern {
       piece(
         'front',
         'Front',
-        inSizes(HEIGHTS, (size) => body(size, front(size))),
+        inSizes(HEIGHTS, (size) => body(size, front(size), 1)),
         { needs, joins: 'across' },
       ),
       piece(
         'back',
         'Back',
-        inSizes(HEIGHTS, (size) => body(size, back(size))),
+        inSizes(HEIGHTS, (size) => body(size, back(size), 2)),
         { needs, joins: 'either' },
       ),
       piece(

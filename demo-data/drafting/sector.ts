@@ -1,7 +1,7 @@
 import type { Mm } from '../../src/core/base/units.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
 import type { OutlineShape } from '../../src/core/patterns/pattern.ts'
-import { arc, line, onCircle, onFold } from './draw.ts'
+import { arc, HALF_WAY, line, notched, onCircle, onFold } from './draw.ts'
 
 /** A ring sector, symmetrical about its fold, narrow or wide end up. */
 export interface Sector {
@@ -27,17 +27,22 @@ export interface SectorAllowances {
   readonly outerUse?: 'hem'
 }
 
-/** Half the sector on the fold x = 0, its longer arc below (a skirt gore, a hat's side or brim). */
-export function sectorShape({ inner, outer, angle }: Sector, allowances: SectorAllowances): OutlineShape {
+/** Half the sector on the fold x = 0, its longer arc below (a skirt gore, a hat's side or brim). With a name, its ends are marked half-way. */
+export function sectorShape(
+  { inner, outer, angle }: Sector,
+  allowances: SectorAllowances,
+  endName?: string,
+): OutlineShape {
   const centre: Point = [0, outer]
   const down = -Math.PI / 2
   const side = down + angle / 2
+  const end = line(onCircle(centre, inner, side), allowances.ends)
   return onFold(onCircle(centre, outer, down), [
     {
       ...arc(centre, outer, down, side, allowances.outer),
       ...(allowances.outerUse && { use: allowances.outerUse }),
     },
-    line(onCircle(centre, inner, side), allowances.ends),
+    endName ? notched(end, endName, 1, HALF_WAY) : end,
     arc(centre, inner, side, down, allowances.inner),
   ])
 }

@@ -3,7 +3,7 @@ import { neededStretch } from '../../src/core/cloth/stretch.ts'
 import type { Point } from '../../src/core/geometry/types.ts'
 import type { OutlineShape, Pattern, StripShape } from '../../src/core/patterns/pattern.ts'
 import { GROWN, LETTERS, type Letter, shoulderGirth } from './bodies.ts'
-import { curve, type Edge, edgeLength, hundredth, line, onFold } from './draw.ts'
+import { curve, type Edge, edgeLength, HALF_WAY, hundredth, line, notched, onFold } from './draw.ts'
 import { elasticRing } from './notions.ts'
 import { inSizes, KNIT_GAP, KNIT_SEAM, LEAST_KNIT_SEAM, MOST_TILT, piece, WORKSHOP } from './piece.ts'
 
@@ -60,13 +60,14 @@ function neckline({ strapInner: [sx, sy], neck: [, ny] }: Corners): Edge {
   return curve([sx - 2, sy - (sy - ny) * 0.7], [sx * 0.6, ny], [0, ny], KNIT_SEAM)
 }
 
-function half(points: Corners, armhole: Edge): OutlineShape {
+/** One notch in front and two at the back keep the armholes apart. */
+function half(points: Corners, armhole: Edge, marks: 1 | 2): OutlineShape {
   return onFold(
     [0, 0],
     [
       line(points.sideBottom, KNIT_SEAM),
-      line(points.underarm, KNIT_SEAM),
-      armhole,
+      notched(line(points.underarm, KNIT_SEAM), 'side', 1, HALF_WAY),
+      notched(armhole, 'armhole', marks, HALF_WAY),
       line(points.strapInner, KNIT_SEAM),
       neckline(points),
     ],
@@ -120,8 +121,8 @@ function needs() {
 }
 
 export function sportsTop(): Pattern {
-  const fronts = inSizes(LETTERS, (size) => half(front(size), frontArmhole(front(size))))
-  const backs = inSizes(LETTERS, (size) => half(back(size), backArmhole(back(size))))
+  const fronts = inSizes(LETTERS, (size) => half(front(size), frontArmhole(front(size)), 1))
+  const backs = inSizes(LETTERS, (size) => half(back(size), backArmhole(back(size)), 2))
   const stretchy = { needs: needs() }
   const lining = { ...stretchy, role: 'lining', joins: 'either' } as const
   // Strips stretch along themselves only, whichever way they are cut.

@@ -6,13 +6,27 @@ import { leggings } from '../../demo-data/drafting/leggings.ts'
 import { pouch } from '../../demo-data/drafting/pouch.ts'
 import { raglanTop } from '../../demo-data/drafting/raglan-top.ts'
 import { sportsTop } from '../../demo-data/drafting/sports-top.ts'
-import { edgesLength, outlineOf, stripOf } from '../support/seam-lengths.ts'
+import type { Pattern } from '../../src/core/patterns/pattern.ts'
+import { edgesLength, notchesAlong, outlineOf, stripOf } from '../support/seam-lengths.ts'
 
 /** Edges sewn together may differ by this much in length, mm; less than a needle's width of ease over the seam. */
 const EQUAL = 0.5
 
 function expectEqual(one: number, other: number): void {
   expect(Math.abs(one - other)).toBeLessThan(EQUAL)
+}
+
+/** One side of a seam: a piece, its edges in the order they are sewn, and whether each is run as drawn. */
+type Walk = readonly [piece: string, edges: readonly number[], forward: boolean]
+
+/** Walking both sides of a seam from one end, the same notches are passed at the same distances. */
+function expectMeeting(pattern: Pattern, size: string, one: Walk, other: Walk): void {
+  const [first, second] = [one, other].map(([piece, edges, forward]) =>
+    notchesAlong(outlineOf(pattern, piece, size), edges, forward),
+  ) as [ReturnType<typeof notchesAlong>, ReturnType<typeof notchesAlong>]
+  expect(first.length).toBeGreaterThan(0)
+  expect(second.map(({ count }) => count)).toEqual(first.map(({ count }) => count))
+  for (const [k, { from }] of first.entries()) expectEqual(second[k]?.from ?? 0, from)
 }
 
 /** Edges by the number of the point they leave, in the order that the draft goes round the piece. */
@@ -36,6 +50,24 @@ describe.each(raglanTop().sizes)('raglan top %s: what is sewn together is of one
 
   it('side seams', () => {
     expectEqual(edgesLength(front, RAGLAN.side), edgesLength(back, RAGLAN.side))
+  })
+
+  it.each(['sleeve-short', 'sleeve-long'])(
+    '%s and body have notches that meet, other ones in front and back',
+    (piece) => {
+      // From the underarm up.
+      expectMeeting(pattern, size, ['front', [RAGLAN.armhole], true], [piece, [RAGLAN.sleeve.front], false])
+      expectMeeting(pattern, size, ['back', [RAGLAN.armhole], true], [piece, [RAGLAN.sleeve.back], true])
+      const sleeve = outlineOf(pattern, piece, size)
+      const counts = [RAGLAN.sleeve.front, RAGLAN.sleeve.back].map((edge) =>
+        notchesAlong(sleeve, [edge], true).map(({ count }) => count),
+      )
+      expect(counts).toEqual([[1], [2]])
+    },
+  )
+
+  it('side seams have notches that meet', () => {
+    expectMeeting(pattern, size, ['front', [RAGLAN.side], true], ['back', [RAGLAN.side], true])
   })
 
   it('neck and the edge that the band is reckoned from', () => {
@@ -66,13 +98,19 @@ describe.each(sportsTop().sizes)('sports top %s: what is sewn together is of one
     expectEqual(stripOf(pattern, 'armhole-binding', size).edge, both(TOP.armhole))
   })
 
+  it('notches meet at the sides, and tell the armhole of the front from that of the back', () => {
+    expectMeeting(pattern, size, ['front', [TOP.side], true], ['back', [TOP.side], true])
+    const counts = [front, back].map((half) => notchesAlong(half, [TOP.armhole], true)[0]?.count)
+    expect(counts).toEqual([1, 2])
+  })
+
   it('lining and outside', () => {
     expect(outlineOf(pattern, 'front-lining', size)).toEqual(front)
     expect(outlineOf(pattern, 'back-lining', size)).toEqual(back)
   })
 })
 
-const LEG = { outer: [1, 2, 3], inner: [7, 8] }
+const LEG = { outer: [1, 2, 3], crotch: 6, inner: [7, 8] }
 
 describe.each(leggings().sizes)('leggings %s: what is sewn together is of one length', (size) => {
   const pattern = leggings()
@@ -85,12 +123,35 @@ describe.each(leggings().sizes)('leggings %s: what is sewn together is of one le
     expectEqual(edgesLength(front, ...LEG.outer), edgesLength(back, ...LEG.outer))
     expectEqual(edgesLength(front, ...LEG.inner), edgesLength(back, ...LEG.inner))
   })
+
+  it.each([
+    ['front', 'back'],
+    ['front-cropped', 'back-cropped'],
+  ])(
+    '%s and %s have notches that meet at knee and hip; the crotch has one in front, two at the back',
+    (one, other) => {
+      expectMeeting(pattern, size, [one, LEG.outer, true], [other, LEG.outer, true])
+      expectMeeting(pattern, size, [one, LEG.inner, true], [other, LEG.inner, true])
+      const counts = [one, other].map(
+        (piece) => notchesAlong(outlineOf(pattern, piece, size), [LEG.crotch], true)[0]?.count,
+      )
+      expect(counts).toEqual([1, 2])
+    },
+  )
 })
 
 describe.each(boxerShorts().sizes)('boxer shorts %s', (size) => {
   it('have inner seams of one length', () => {
     const leg = outlineOf(boxerShorts(), 'leg', size)
     expectEqual(edgesLength(leg, 1), edgesLength(leg, 8))
+  })
+
+  it('have a crotch with one notch in front and two at the back', () => {
+    const leg = outlineOf(boxerShorts(), 'leg', size)
+    expect([7, 2].map((edge) => notchesAlong(leg, [edge], true).map(({ count }) => count))).toEqual([
+      [1],
+      [2],
+    ])
   })
 })
 
@@ -132,6 +193,10 @@ describe.each(halfCircleSkirt().sizes)(
       )
       expectEqual(edgesLength(zipGore, ZIP_GORE.zip), edgesLength(gore, SECTOR.end))
       expectEqual(edgesLength(zipGore, ZIP_GORE.end), edgesLength(gore, SECTOR.end))
+      expectMeeting(pattern, size, [piece, [SECTOR.end], true], [`${piece}-zip`, [ZIP_GORE.end], false])
+      // From the waist down: the zip's own length.
+      const [zipEnd] = notchesAlong(zipGore, [ZIP_GORE.zip], true)
+      expectEqual(edgesLength(zipGore, ZIP_GORE.zip) - (zipEnd?.from ?? 0), 200)
     })
 
     it('is half a circle at the hem', () => {

@@ -26,6 +26,33 @@ export function edgesLength({ points }: Outline, ...edges: readonly number[]): n
   return edges.reduce((sum, edge) => sum + edgeLength(points, edge), 0)
 }
 
+/** A notch of a seam and how far it lies from where the seam begins. */
+export interface SeamNotch {
+  readonly from: number
+  readonly count: number
+}
+
+/**
+ * Walks a seam: the edges that leave the numbered points, in the order in which the seam is sewn, each run `forward` as it is
+ * drawn or backward. Tells every notch passed.
+ */
+export function notchesAlong(
+  outline: Outline,
+  edges: readonly number[],
+  forward: boolean,
+): readonly SeamNotch[] {
+  let walked = 0
+  return edges.flatMap((edge) => {
+    const length = edgeLength(outline.points, edge)
+    const start = walked
+    walked += length
+    return (outline.points[edge]?.notches ?? []).map(({ at, count }) => ({
+      from: start + (forward ? at : length - at),
+      count,
+    }))
+  })
+}
+
 function edgeLength(points: Outline['points'], edge: number): number {
   const point = points[edge]
   const next = points[(edge + 1) % points.length]

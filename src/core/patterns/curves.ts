@@ -41,6 +41,39 @@ export function sampledCurve(curve: Cubic, allowance: Mm): SampledCurve {
   }
 }
 
+/** Chords by which a length along a curve is measured: to a hundredth of a millimetre on any edge of a garment. */
+const MEASURING_CHORDS = 200
+
+/** Length of the curve. */
+export function curveLength(curve: Cubic): Mm {
+  let length = 0
+  for (let k = 0; k < MEASURING_CHORDS; k++) length += distance(...measuringChord(curve, k))
+  return length
+}
+
+/** The place so far along the curve, and the unit vector in which it runs there; beyond its end, the end. */
+export function onCurve(curve: Cubic, along: Mm): { readonly point: Point; readonly direction: Point } {
+  let left = along
+  for (let k = 0; ; k++) {
+    const [from, to] = measuringChord(curve, k)
+    const length = distance(from, to)
+    if (left > length && k < MEASURING_CHORDS - 1) {
+      left -= length
+      continue
+    }
+    const direction: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
+    return { point: mix(from, to, Math.min(1, left / length)), direction }
+  }
+}
+
+function measuringChord(curve: Cubic, k: number): readonly [Point, Point] {
+  const at = (step: number): Point => {
+    const t = step / MEASURING_CHORDS
+    return polar(curve, t, t, t)
+  }
+  return [at(k), at(k + 1)]
+}
+
 /** Whether the curve keeps to its chord: near enough, without running back, and leaving and reaching it at a small angle. */
 function isFlat(part: Cubic, halfTurn: number): boolean {
   const [a, b, c, d] = part

@@ -13,6 +13,8 @@ export const PATTERN_LIMITS = {
   copies: 99,
   clearance: 100,
   points: 2_000,
+  /** Of one edge. */
+  notches: 20,
   pieces: 200,
   sizes: 50,
   versions: 50,

@@ -97,6 +97,21 @@ export interface OutlinePoint {
   readonly use?: 'hem' | 'casing'
   /** Only true: what is sewn there asks for this allowance, as a zip does; it is never narrowed to save cloth. */
   readonly fixed?: true
+  /** What the edge is called, told with its notches: “front armhole”, “side”. */
+  readonly name?: string
+  /** Balance marks along that edge; absent: none. */
+  readonly notches?: readonly Notch[]
+}
+
+/**
+ * A balance mark: where the edge must meet the mark of the edge it is sewn to. One notch in front and two at the back keep
+ * the two apart (common practice).
+ */
+export interface Notch {
+  /** Along the seam line from the point that the edge leaves. */
+  readonly at: Mm
+  /** Notches side by side. */
+  readonly count: 1 | 2
 }
 
 /** A rectangle by formula: a band, ruffle, tier or strap. Cut width = edge × ratio + lap + both end allowances; height likewise. */

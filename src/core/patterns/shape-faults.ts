@@ -7,6 +7,7 @@ import { PATTERN_LIMITS } from './limits.ts'
 import { numberFault } from './number-fault.ts'
 import type { OutlinePoint, OutlineShape, PieceShape } from './pattern.ts'
 import { seamLine } from './seam-line.ts'
+import { edgeLength } from './unfold.ts'
 
 type Path = readonly (string | number)[]
 
@@ -75,7 +76,26 @@ function pointFaults({ points }: OutlineShape, path: Path): readonly Fault[] {
   if (points.length < least) return [{ field, message: `needs at least ${least} points` }]
   if (points.length > PATTERN_LIMITS.points)
     return [{ field, message: `must have at most ${PATTERN_LIMITS.points} points` }]
-  return points.flatMap((point, k) => onePointFaults(point, [...path, 'points', k]))
+  return points.flatMap((point, k) => [
+    ...onePointFaults(point, [...path, 'points', k]),
+    ...notchFaults(point, points[(k + 1) % points.length] as OutlinePoint, [...path, 'points', k, 'notches']),
+  ])
+}
+
+/** A notch stands between the two ends of its edge, to a tenth of a millimetre. */
+function notchFaults(point: OutlinePoint, next: OutlinePoint, path: Path): readonly Fault[] {
+  if (!point.notches) return []
+  const length = edgeLength(point, next)
+  return point.notches.flatMap(({ at }, k) =>
+    at <= length + 0.1
+      ? []
+      : [
+          {
+            field: fieldPath([...path, k, 'at']),
+            message: `lies beyond the end of its edge, which is ${length.toFixed(1)} mm long`,
+          },
+        ],
+  )
 }
 
 function onePointFaults({ at, curve, allowance }: OutlinePoint, path: Path): readonly Fault[] {

@@ -1,8 +1,9 @@
 import type { Mm } from '../base/units.ts'
 import { polygonBox } from '../geometry/polygon.ts'
 import type { Point } from '../geometry/types.ts'
-import type { OutlineShape, PieceShape } from './pattern.ts'
+import type { OutlinePoint, OutlineShape, PieceShape } from './pattern.ts'
 import { seamLine } from './seam-line.ts'
+import { edgeLength } from './unfold.ts'
 
 /** What one size adds to the finished width and height of a piece, mm; negative for a smaller size. */
 export interface SizeStep {
@@ -44,12 +45,20 @@ function steppedOutline(shape: OutlineShape, { across, along }: SizeStep): Outli
   const wider = 1 + across / (box.maxX - box.minX)
   const taller = 1 + along / (box.maxY - box.minY)
   const scaled = ([x, y]: Point): Point => [x * wider, y * taller]
+  const points = shape.points.map((point) => ({
+    ...point,
+    at: scaled(point.at),
+    ...(point.curve && { curve: [scaled(point.curve[0]), scaled(point.curve[1])] as const }),
+  }))
+  const next = (list: readonly OutlinePoint[], k: number) => list[(k + 1) % list.length] as OutlinePoint
   return {
     ...shape,
-    points: shape.points.map((point) => ({
-      ...point,
-      at: scaled(point.at),
-      ...(point.curve && { curve: [scaled(point.curve[0]), scaled(point.curve[1])] as const }),
-    })),
+    points: points.map((point, k): OutlinePoint => {
+      if (!point.notches) return point
+      const longer =
+        edgeLength(point, next(points, k)) /
+        edgeLength(shape.points[k] as OutlinePoint, next(shape.points, k))
+      return { ...point, notches: point.notches.map(({ at, count }) => ({ at: at * longer, count })) }
+    }),
   }
 }

@@ -1,5 +1,7 @@
+import type { Mm } from '../base/units.ts'
 import type { Point } from '../geometry/types.ts'
-import type { OutlinePoint, OutlineShape } from './pattern.ts'
+import { type Cubic, curveLength } from './curves.ts'
+import type { Notch, OutlinePoint, OutlineShape } from './pattern.ts'
 
 /**
  * The whole seam line as a closed ring of points and the edges that leave them, counter-clockwise. A piece on the
@@ -32,12 +34,31 @@ function reversed(ring: readonly OutlinePoint[]): readonly OutlinePoint[] {
   return ring.map((_, k) => {
     const at = ring.length - 1 - k
     const edge = ring[(at + ring.length - 1) % ring.length] as OutlinePoint
+    const end = ring[at] as OutlinePoint
     return {
       ...edge,
-      at: (ring[at] as OutlinePoint).at,
+      at: end.at,
       ...(edge.curve && { curve: [edge.curve[1], edge.curve[0]] as const }),
+      ...(edge.notches && { notches: turned(edge.notches, edgeLength(edge, end)) }),
     }
   })
+}
+
+/** Notches of an edge of this length, told from its other end. */
+function turned(notches: readonly Notch[], length: Mm): readonly Notch[] {
+  return notches.map(({ at, count }) => ({ at: Math.max(0, length - at), count })).reverse()
+}
+
+/** The edge from one point of a seam line to the next; a straight one has its control points at its thirds. */
+export function edgeFrom({ at, curve }: OutlinePoint, next: OutlinePoint): Cubic {
+  if (curve) return [at, ...curve, next.at]
+  const [dx, dy] = [(next.at[0] - at[0]) / 3, (next.at[1] - at[1]) / 3]
+  return [at, [at[0] + dx, at[1] + dy], [next.at[0] - dx, next.at[1] - dy], next.at]
+}
+
+/** Length of the edge from one point of a seam line to the next. */
+export function edgeLength(point: OutlinePoint, next: OutlinePoint): Mm {
+  return curveLength(edgeFrom(point, next))
 }
 
 function mirrorOver(a: Point, b: Point): (point: Point) => Point {

@@ -14,6 +14,12 @@ const outlinePoint = z.strictObject({
   allowance: length,
   use: z.exactOptional(z.enum(['hem', 'casing'])),
   fixed: z.exactOptional(z.literal(true)),
+  name: z.exactOptional(name),
+  notches: z.exactOptional(
+    z
+      .array(z.strictObject({ at: length, count: z.literal([1, 2]) }))
+      .check(z.maxLength(PATTERN_LIMITS.notches)),
+  ),
 })
 
 const pieceShape = z.discriminatedUnion('form', [
