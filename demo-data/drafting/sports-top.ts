@@ -7,9 +7,9 @@ import { curve, type Edge, edgeLength, HALF_WAY, hundredth, line, notched, onFol
 import { elasticRing } from './notions.ts'
 import { inSizes, KNIT_GAP, KNIT_SEAM, LEAST_KNIT_SEAM, MOST_TILT, piece, WORKSHOP } from './piece.ts'
 
-/** Garment girth over body girth: 10 % negative ease at the bust and below it; the elastic holds it there. */
+/** Garment girth over body girth: 10 % negative ease at the bust, less below it, where it must pass the shoulders and an elastic holds it. */
 const BUST_RATIO = 0.9
-const BAND_RATIO = 0.9
+const BAND_RATIO = 0.92
 /** Bindings over the edges they bind, and the elastic over the body. */
 const BINDING_RATIO = 0.88
 /** The front is this much wider than the back, half piece each. */

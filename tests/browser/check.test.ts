@@ -33,13 +33,13 @@ describe('the check in the shop', () => {
     await whenKept(page)
     await chooseSportsTop(page)
     await measureTShirt(page)
-    await typeStretch(page, '45', '25')
+    await typeStretch(page, '55', '25')
 
     // The tab is killed; the network is gone.
     await context.setOffline(true)
     await page.reload()
     await heading(page, 'What is the cloth like?').waitFor()
-    await expect.poll(() => page.getByLabel('Stretch across', { exact: true }).inputValue()).toBe('45')
+    await expect.poll(() => page.getByLabel('Stretch across', { exact: true }).inputValue()).toBe('55')
     await page.getByRole('link', { name: 'Measures' }).tap()
     const figures = page.locator('input[data-figure]')
     await expect
@@ -63,7 +63,7 @@ describe('the check in the shop', () => {
       kind: 't-shirt',
       price: 3.5,
       measures: { chest: 540, 'body-length': 700 },
-      cloth: { stretch: { across: 45, along: 25 } },
+      cloth: { stretch: { across: 55, along: 25 } },
       flaws: [{ kind: 'hole', panel: 'front' }],
     }
     await expect.poll(() => stored(page, 'garments')).toMatchObject([{ value: kept }])
@@ -104,9 +104,9 @@ describe('the check in the shop', () => {
     await measureTShirt(page)
     await typeStretch(page, '10', '25')
     await strip(page).tap()
-    await verdictSaid(page, /Cannot.*needs cloth that stretches 30 % across/)
+    await verdictSaid(page, /Cannot.*needs cloth that stretches 45 % across/)
     await page.getByRole('link', { name: 'Cloth' }).tap()
-    await typeStretch(page, '45', '25')
+    await typeStretch(page, '55', '25')
     await strip(page).tap()
     await page.getByRole('row', { name: /^XS/ }).getByRole('button', { name: /Fits/ }).first().waitFor()
   })
@@ -184,7 +184,7 @@ describe.each(['light', 'dark'] as const)(
       await page.getByLabel('Chest', { exact: true }).fill('54')
       await page.getByLabel('Hem', { exact: true }).fill('54')
       await next(page).tap()
-      await typeStretch(page, '45', '25')
+      await typeStretch(page, '55', '25')
       await expectNoAxeViolations(page)
       await page.getByRole('button', { name: 'Measure on the screen' }).tap()
       await page.getByRole('slider').waitFor()

@@ -21,23 +21,33 @@ const values = async (page: Page, store: string) =>
   ((await stored(page, store)) as Stored[]).map(({ value }) => value)
 
 /**
- * Measures the drawings as a tape would, from their two thick edges to the dots of every piece, and gives the figures of the
+ * Measures the drawings as a tape would, from their two thick edges to the dots and the notches of every piece, and gives the figures of the
  * tables that say otherwise. Figures are rounded to a millimetre.
  */
 function misdrawn(page: Page): Promise<string[]> {
   return page.evaluate(() =>
     [...document.querySelectorAll('.cut-sheet')].flatMap((sheet) => {
-      const edges = [...sheet.querySelectorAll('.unprinted .sheet-edge')].map((edge) =>
-        (edge.getAttribute('d')?.match(/-?[\d.]+/g) ?? []).map(Number),
+      const numbers = (from: Element, name: string) =>
+        (from.getAttribute(name)?.match(/-?[\d.]+/g) ?? []).map(Number)
+      const edges = [...sheet.querySelectorAll('.unprinted .sheet-edge')].map((edge) => numbers(edge, 'd'))
+      const dots = [...sheet.querySelectorAll('.unprinted .sheet-point')].map((dot) =>
+        ['cx', 'cy'].map((name) => Number(dot.getAttribute(name))),
       )
-      const dots = [...sheet.querySelectorAll('.unprinted .sheet-point')]
-      const rows = [...sheet.querySelectorAll('.distances tbody tr')]
-      if (edges.length !== 2 || dots.length === 0 || dots.length !== rows.length) return ['edges and points']
-      return dots.flatMap((dot, k) => {
-        const [x, y] = ['cx', 'cy'].map((name) => Number(dot.getAttribute(name))) as [number, number]
+      // One or two strokes, each from the cut edge inward: a notch is where they begin, or between.
+      const notches = [...sheet.querySelectorAll('.unprinted .sheet-notch')].map((stroke) => {
+        const d = numbers(stroke, 'd')
+        const last = d.length - 4
+        return [(d[0]! + d[last]!) / 2, (d[1]! + d[last + 1]!) / 2]
+      })
+      const rowsOf = (kind: string) => [...sheet.querySelectorAll(`.distances tbody tr${kind}`)]
+      const rows = [...rowsOf(':not(.notch-row)'), ...rowsOf('.notch-row')]
+      const drawnAt = [...dots, ...notches]
+      if (edges.length !== 2 || dots.length === 0 || drawnAt.length !== rows.length)
+        return ['edges, points and notches']
+      return drawnAt.flatMap(([x, y], k) => {
         return edges.flatMap(([ax, ay, bx, by], e) => {
           const [dx, dy] = [bx! - ax!, by! - ay!]
-          const drawn = Math.abs(dx * (y - ay!) - dy * (x - ax!)) / Math.hypot(dx, dy) / 10
+          const drawn = Math.abs(dx * (y! - ay!) - dy * (x! - ax!)) / Math.hypot(dx, dy) / 10
           const told = rows[k]?.querySelectorAll('td')[e]?.textContent ?? ''
           return Math.abs(Number.parseFloat(told) - drawn) <= 0.06 ? [] : [`${told} is drawn at ${drawn} cm`]
         })
@@ -45,6 +55,25 @@ function misdrawn(page: Page): Promise<string[]> {
     }),
   )
 }
+
+describe('a raglan top at the table', () => {
+  it('has notches that tell the front of a sleeve from its back: drawn, told, and with figures for the tape', async () => {
+    const { page, complaints } = await phonePage({ at: '#/stash' })
+    await page.getByRole('button', { name: 'Put the demo things here' }).tap()
+    await page
+      .getByRole('link', { name: /boxy T-shirt/ })
+      .first()
+      .waitFor()
+    await page.goto(`${page.url().split('#')[0]}#/projects/demo-summer-top/table`)
+    const sleeve = page.getByRole('listitem').filter({ hasText: /Short sleeve, 1 of 2/ })
+    await sleeve.getByText('two notches at the back raglan seam').waitFor()
+    await sleeve.getByText('one notch at the front raglan seam').waitFor()
+    await expect.poll(() => sleeve.getByRole('row', { name: /^2 notches, back raglan seam/ }).count()).toBe(1)
+    await page.getByText(/Short thick strokes at an edge are notches/).waitFor()
+    expect(await misdrawn(page)).toEqual([])
+    expect(complaints).toEqual([])
+  })
+})
 
 describe('a project from the stash', () => {
   it('is reserved over two donors, cut, and leaves an offcut from which a second one is reserved', async () => {

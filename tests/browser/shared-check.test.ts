@@ -39,7 +39,7 @@ describe('a check as a file', () => {
     const { page } = await phonePage()
     await chooseSportsTop(page)
     await measureTShirt(page)
-    await typeStretch(page, '45', '25')
+    await typeStretch(page, '55', '25')
     await page.getByRole('link', { name: /Open the verdict/ }).tap()
     await verdictSaid(page, /Fits/)
     const check = await downloaded(page, () => page.getByRole('button', { name: 'Share this check' }).tap())

@@ -22,7 +22,7 @@ async function putDemo(page: Page): Promise<void> {
 describe('the filter of the stash', () => {
   it('shows what yields a piece, less what is reserved, and tells what is proved not to', async () => {
     const { page, complaints } = await phonePage({ at: '#/stash' })
-    // A leg in M is 71 × 40 cm before its seams: two lie one above the other on a square metre with no room for more,
+    // A leg in M is 72 × 42 cm before its seams: two lie one above the other on a square metre with no room for more,
     // and none on a strip of 30 cm.
     await addRemnant(page, { name: 'Strip', width: '30', length: '200' })
     await addRemnant(page, { name: 'Square', width: '100', length: '100' })

@@ -3,6 +3,7 @@ import type { Polygon } from '../geometry/types.ts'
 import type { Pattern } from '../patterns/pattern.ts'
 import type { LaidPiece } from '../stash/reservation.ts'
 import { marksOf, type PieceMark } from './marks.ts'
+import { type SheetNotch, sheetNotches } from './sheet-notches.ts'
 import { type TapeEdge, tapeEdges } from './tape-edges.ts'
 import { type TapePoint, tapePoints } from './tape-points.ts'
 
@@ -21,6 +22,8 @@ export interface SheetPiece {
   readonly points: readonly [TapePoint, TapePoint] | null
   /** None for a piece that is not the pattern's as it stands. */
   readonly marks: readonly PieceMark[]
+  /** Likewise. */
+  readonly notches: readonly SheetNotch[]
 }
 
 /**
@@ -40,6 +43,7 @@ export function cutSheet(
       laid: piece,
       points: edges && tapePoints(piece.outline, edges),
       marks: shape ? marksOf(shape, piece) : [],
+      notches: shape ? sheetNotches(shape, piece, edges) : [],
     }
   })
   return { outline, edges, pieces }

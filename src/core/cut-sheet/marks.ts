@@ -2,8 +2,9 @@ import type { Mm } from '../base/units.ts'
 import { polygonBox, polygonMoved, polygonOriented } from '../geometry/index.ts'
 import type { Point, Polygon } from '../geometry/types.ts'
 import { sampledCurve } from '../patterns/curves.ts'
-import type { OutlinePoint, PieceShape } from '../patterns/pattern.ts'
+import type { OutlinePoint, PieceShape, StripShape } from '../patterns/pattern.ts'
 import { seamLine } from '../patterns/seam-line.ts'
+import { stripFlat } from '../patterns/strip.ts'
 import { seamRing } from '../patterns/unfold.ts'
 import type { LaidPiece } from '../stash/reservation.ts'
 
@@ -11,15 +12,19 @@ import type { LaidPiece } from '../stash/reservation.ts'
 export interface PieceMark {
   /**
    * `grain`: the line that lies along the grain. `centre`: where an unfolded piece would be folded. `hem`, `casing`: where it is
-   * turned, `depth` inside the cut edge. `quarter`: a mark on both long edges of a strip, to share its fullness out evenly.
+   * turned, `depth` inside the cut edge. `quarter`: a mark on both long edges of a strip, to share its fullness out evenly; `lap`:
+   * one where it passes the end of its seam. `round`: a quarter of the edge of a disc.
    */
-  readonly kind: 'grain' | 'centre' | 'hem' | 'casing' | 'quarter'
+  readonly kind: 'grain' | 'centre' | 'hem' | 'casing' | 'quarter' | 'lap' | 'round'
   readonly line: Polygon
   readonly depth: Mm
 }
 
 /** A grain line this share of the piece long is long enough to lay a ruler to. */
 const GRAIN_SHARE = 0.5
+
+/** A quarter mark of a disc begins at this share of its radius. */
+const ROUND_SHARE = 0.9
 
 /** Where across the piece a grain line is tried, the best place first. */
 const GRAIN_TRIES = [0.35, 0.65, 0.4, 0.6, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.5] as const
@@ -34,9 +39,9 @@ function laidLine(line: Polygon, { turn, mirrored, x, y }: LaidPiece): Polygon {
 }
 
 function marksOfShape(shape: PieceShape): readonly PieceMark[] {
-  if (shape.form === 'strip')
-    return quarters(shape.edge * shape.ratio, shape.folded ? 2 * shape.height : shape.height)
+  if (shape.form === 'strip') return stripMarks(shape)
   const grain = grainLine(seamLine(shape))
+  if (shape.form === 'circle') return [grain, ...roundQuarters(shape)]
   return shape.form === 'outline' ? [grain, ...centreLine(shape), ...turningLines(seamRing(shape))] : [grain]
 }
 
@@ -104,14 +109,38 @@ function turningLines(ring: readonly OutlinePoint[]): readonly PieceMark[] {
   })
 }
 
+function stripMarks(strip: StripShape): readonly PieceMark[] {
+  const { height } = stripFlat(strip)
+  const seam = strip.edge * strip.ratio
+  const lap: PieceMark = { kind: 'lap', line: upright(seam, height), depth: 0 }
+  return [...quarters(seam, height), ...(strip.lap ? [lap] : [])]
+}
+
+function upright(x: Mm, height: Mm): Polygon {
+  return [
+    [x, 0],
+    [x, height],
+  ]
+}
+
+/** Common practice: quarters of a disc meet quarters of what is sewn round it. */
+function roundQuarters({
+  diameter,
+  allowance,
+}: Extract<PieceShape, { form: 'circle' }>): readonly PieceMark[] {
+  const radius = diameter / 2
+  return [0, 1, 2, 3].map((quarter) => {
+    const [cos, sin] = [Math.cos((quarter * Math.PI) / 2), Math.sin((quarter * Math.PI) / 2)]
+    const out = (reach: Mm): Point => [radius + reach * cos, radius + reach * sin]
+    return { kind: 'round', line: [out(radius + allowance), out(radius * ROUND_SHARE)], depth: 0 }
+  })
+}
+
 /** Common practice: half and quarters of a strip meet half and quarters of the edge it is sewn to. */
 function quarters(length: Mm, height: Mm): readonly PieceMark[] {
   return [0.25, 0.5, 0.75].map((share) => ({
     kind: 'quarter',
-    line: [
-      [length * share, 0],
-      [length * share, height],
-    ],
+    line: upright(length * share, height),
     depth: 0,
   }))
 }

@@ -5,6 +5,7 @@ import type { TapePoint } from '../../core/cut-sheet/tape-points.ts'
 import type { Point } from '../../core/geometry/types.ts'
 import { arrowHead, towards } from './arrows.ts'
 import { labelPoint } from './label-point.ts'
+import { NotchStrokes } from './notch-strokes.tsx'
 import { closedPath, openPath } from './paths.ts'
 import './drawing.css'
 import './sheet-drawing.css'
@@ -25,8 +26,13 @@ interface PieceOnSheetProps {
   readonly name: string
 }
 
-/** A piece on the table: its outline, its marks, its number, its name where there is room, and the points to measure. */
-export function PieceOnSheet({ piece: { laid, points, marks }, dots, cut, ...called }: PieceOnSheetProps) {
+/** A piece on the table: its outline, its marks and notches, its number, its name where there is room, and the points to measure. */
+export function PieceOnSheet({
+  piece: { laid, points, marks, notches },
+  dots,
+  cut,
+  ...called
+}: PieceOnSheetProps) {
   const { at, room } = useMemo(() => labelPoint(laid.outline), [laid.outline])
   // Within a small piece there is room for its number only.
   const letterAway = (room < SHEET_TEXT * dots ? -11 : 12) * dots
@@ -41,6 +47,7 @@ export function PieceOnSheet({ piece: { laid, points, marks }, dots, cut, ...cal
           d={kind === 'grain' ? openPath(line) + arrowHead(line, 7 * dots) : openPath(line)}
         />
       ))}
+      <NotchStrokes notches={notches} dots={dots} />
       <Called {...called} at={at} room={room} dots={dots} />
       {points?.map((point, k) => (
         <PointOnSheet

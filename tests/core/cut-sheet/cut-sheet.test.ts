@@ -93,6 +93,49 @@ describe('a cut sheet', () => {
   })
 })
 
+describe('the notches', () => {
+  /** One on the right side, 100 up from the hem; two on the left, 100 down from the top. */
+  const NOTCHED: PieceShape = {
+    form: 'outline',
+    onFold: false,
+    points: [
+      { at: [0, 0], allowance: 20, use: 'hem' },
+      { at: [200, 0], allowance: 6, name: 'front seam', notches: [{ at: 100, count: 1 }] },
+      { at: [200, 300], allowance: 6 },
+      { at: [0, 300], allowance: 6, name: 'back seam', notches: [{ at: 100, count: 2 }] },
+    ],
+  }
+  const pattern = {
+    ...project.pattern,
+    pieces: project.pattern.pieces.map((p) => ({ ...p, shapes: { M: NOTCHED } })),
+  }
+  const told = (place: Partial<LaidPiece>) =>
+    cutSheet(PANEL, [laid('front', NOTCHED, place)], { ...project, pattern }).pieces[0]?.notches ?? []
+
+  it('lie where the cut edge is, at distances that a tape can find', () => {
+    // Laid at (250, 100) on a panel whose edges run along y = 0 and one of its sides.
+    const [front, back] = told({})
+    expect([front?.edge, front?.count, front?.at]).toEqual(['front seam', 1, [456, 200]])
+    expect([back?.edge, back?.count, back?.at]).toEqual(['back seam', 2, [244, 300]])
+    expect(front?.from?.[0]).toBeCloseTo(200)
+    expect(back?.from?.[0]).toBeCloseTo(300)
+  })
+
+  it('turn with the piece, and change sides when it is turned over', () => {
+    const [turned] = told({ turn: 180, x: 450, y: 400 })
+    expect(turned?.at.map(Math.round)).toEqual([244, 300])
+    expect(turned?.inward.map((v) => Math.round(v) + 0)).toEqual([1, 0])
+    const [over] = told({ mirrored: true, x: 450 })
+    expect(over?.at.map(Math.round)).toEqual([244, 200])
+    expect(over?.inward.map(Math.round)).toEqual([1, 0])
+  })
+
+  it('are none on a piece the pattern does not know', () => {
+    const sheet = cutSheet(PANEL, [laid('front, upper part', NOTCHED)], { ...project, pattern })
+    expect(sheet.pieces[0]?.notches).toEqual([])
+  })
+})
+
 describe('the marks to transfer', () => {
   it('of a front on the fold are its grain, its centre and the line its hem is turned at', () => {
     const marks = marksOf(FRONT, laid('front', FRONT))
@@ -137,5 +180,28 @@ describe('the marks to transfer', () => {
     const xs = marksOf(BAND, laid('band', BAND)).map(({ line }) => line[0]?.[0])
     // 400 × 0.8 = 320 flat, from x = 250 on.
     expect(xs).toEqual([330, 410, 490])
+  })
+
+  it('of a waistband with an underlap are those of its seam, and where the underlap begins', () => {
+    const lapped: PieceShape = { ...BAND, ratio: 1, lap: 30 }
+    const marks = marksOf(lapped, laid('band', lapped)).map(({ kind, line }) => [kind, line[0]?.[0]])
+    expect(marks).toEqual([
+      ['quarter', 350],
+      ['quarter', 450],
+      ['quarter', 550],
+      ['lap', 650],
+    ])
+  })
+
+  it('of a disc are its grain and the quarters of its edge', () => {
+    const disc: PieceShape = { form: 'circle', diameter: 100, allowance: 10 }
+    const [grain, ...round] = marksOf(disc, laid('crown', disc, { x: 0, y: 0 }))
+    expect(grain?.kind).toBe('grain')
+    expect(round.map(({ line }) => line[0]?.map(Math.round))).toEqual([
+      [110, 50],
+      [50, 110],
+      [-10, 50],
+      [50, -10],
+    ])
   })
 })

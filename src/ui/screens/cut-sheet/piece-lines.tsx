@@ -62,6 +62,14 @@ function Distances({ piece, name }: { piece: SheetPiece; name: string }) {
             ))}
           </tr>
         ))}
+        {piece.notches.map(({ at, count, edge, from }) => (
+          <tr key={at.join(' ')} class="notch-row">
+            <th scope="row">{cutSheetWords.notchAt[count](edge ?? cutSheetWords.edge)}</th>
+            {from?.map((distance, k) => (
+              <td key={EDGE_LETTERS[k]}>{writeWithUnit(Math.max(0, distance), settings.value)}</td>
+            ))}
+          </tr>
+        ))}
       </tbody>
     </table>
   )
@@ -86,13 +94,14 @@ function Marks({ pieces, at }: MarksProps) {
   )
 }
 
-function marksInWords({ marks }: SheetPiece): readonly string[] {
+function marksInWords({ marks, notches }: SheetPiece): readonly string[] {
   const said = marks.map(({ kind, depth }) =>
     kind === 'hem' || kind === 'casing'
       ? cutSheetWords.mark[kind](writeWithUnit(depth, settings.value))
       : cutSheetWords.mark[kind],
   )
-  return [...new Set(said)]
+  const told = notches.map(({ count, edge }) => cutSheetWords.notch[count](edge ?? cutSheetWords.edge))
+  return [...new Set([...said, ...told])]
 }
 
 /** What a copy is called: by its piece, and which of how many it is. */

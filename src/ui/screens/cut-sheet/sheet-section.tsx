@@ -41,6 +41,7 @@ export function SheetSection({ project, reservation, panel, pieces }: SheetSecti
     ...(sheet.edges ? [] : [cutSheetWords.howNoEdges]),
     ...(pile ? [cutSheetWords.pile[pile]] : []),
     ...(pieces.some(({ mirrored }) => mirrored) ? [cutSheetWords.turnedKey] : []),
+    ...(sheet.pieces.some(({ notches }) => notches.length > 0) ? [cutSheetWords.notchKey] : []),
     ...(others.length > 0 ? [cutSheetWords.others] : []),
   ]
   // Who cuts all without ticking says so in one tap.

@@ -39,7 +39,21 @@ export const cutSheetWords = {
     hem: (depth: string) => `hem, turned ${depth} from the cut edge`,
     casing: (depth: string) => `casing, turned ${depth} from the cut edge`,
     quarter: 'half and quarters of the long edges',
+    lap: 'where the underlap begins',
+    round: 'quarters of the edge',
   },
+  notch: {
+    1: (edge: string) => `one notch at the ${edge}`,
+    2: (edge: string) => `two notches at the ${edge}`,
+  },
+  notchAt: {
+    1: (edge: string) => `1 notch, ${edge}`,
+    2: (edge: string) => `2 notches, ${edge}`,
+  },
+  /** Of an edge that has no name. */
+  edge: 'edge',
+  notchKey:
+    'Short thick strokes at an edge are notches, one or two side by side: snip half-way to the seam, no deeper. Sewn together, notches meet.',
   others: 'Dotted places belong to other projects: leave them whole.',
   order: 'Cut in the order of the numbers: a slip with a large piece can be made good.',
   tick: (number: string, piece: string) => `${number}. ${piece} is cut`,
