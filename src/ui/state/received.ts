@@ -1,4 +1,5 @@
 import { openFile } from './opened-check.ts'
+import { openBackupFile } from './yours-state.ts'
 
 /*
  * Files that come from outside the app: shared to it by another app, or opened with it from the device's own list of
@@ -20,7 +21,6 @@ export async function receive(file: Blob): Promise<string> {
     void openFile(file)
     return '/open-check'
   }
-  const { openBackupFile } = await import('./yours-state.ts')
   void openBackupFile(file)
   return '/settings/yours'
 }
