@@ -41,6 +41,13 @@ export function measureFaults(
   return [...single, ...contradictions(kind, measures)]
 }
 
+/** Ids of the measures that are rare enough to ask about: what is made of them is to be questioned too. */
+export function questionedMeasures(kind: GarmentKind, measures: Measures, traits: Traits): readonly string[] {
+  return measureFaults(kind, measures, traits)
+    .filter(isQuestion)
+    .map(({ measure }) => measure)
+}
+
 function contradictions(kind: GarmentKind, measures: Measures): readonly MeasureFault[] {
   return kind.less.flatMap(([less, more]) => {
     const [a, b] = [measures[less], measures[more]]

@@ -1,6 +1,8 @@
 import type { Mm, Percent } from '../base/units.ts'
+import { questionedMeasures } from '../garments/faults.ts'
 import type { Garment } from '../garments/garment.ts'
 import type { KindId, Traits } from '../garments/kind.ts'
+import { kindOf } from '../garments/kinds.ts'
 import type { CheckAnswer } from './check.ts'
 import type { Lay } from './lay.ts'
 
@@ -14,6 +16,7 @@ export const TAPE_DOUBT: Mm = 8
  * How a verdict stands when the tape and the gauge may be off. `fits-with-room` is shown as sure; `fits-if-tape-right` asks to measure
  * again, `fits-if-gauge-right` to stretch it again, `fits-if-cloth-serves` whether a cloth made otherwise than the pattern's will do;
  * `fits-so-far`: it is not known whether there is room enough, for the search for more has not come to its end.
+ * With a measure that is rare for such a garment neither answer is sure: the figure may be a slip.
  */
 export type Standing =
   | 'fits-with-room'
@@ -21,6 +24,8 @@ export type Standing =
   | 'fits-if-gauge-right'
   | 'fits-if-cloth-serves'
   | 'fits-so-far'
+  | 'fits-if-measures-right'
+  | 'cannot-if-measures-right'
   | 'cannot'
   | 'not-found'
 
@@ -30,10 +35,13 @@ export type Standing =
  */
 export function standing(
   { lay, stretch, match }: Pick<CheckAnswer, 'lay' | 'stretch' | 'match'>,
-  garment: Pick<Garment, 'kind' | 'traits'>,
+  garment: Measured,
   doubt: Mm,
 ): Standing {
-  if (lay.verdict !== 'fits') return lay.verdict
+  const isOdd = oddMeasures(garment).length > 0
+  if (lay.verdict === 'cannot') return isOdd ? 'cannot-if-measures-right' : 'cannot'
+  if (lay.verdict === 'not-found') return 'not-found'
+  if (isOdd) return 'fits-if-measures-right'
   if (match?.as === 'other') return 'fits-if-cloth-serves'
   if (stretch && stretch.standing !== 'sure') return 'fits-if-gauge-right'
   return standingOfFit(lay, roomAsked(garment, doubt))
@@ -51,6 +59,14 @@ export function standingOfFit(
 /** How many points more of stretch an answer leaves to every piece that needs any: a better lay for it must not leave less. */
 export function stretchLeft({ stretch }: Pick<CheckAnswer, 'stretch'>, doubt: Percent = 0): Percent {
   return stretch?.standing === 'sure' ? doubt : 0
+}
+
+/** A garment as far as a verdict on it hangs on its tape figures. Without measures none of them is odd. */
+export type Measured = Pick<Garment, 'kind' | 'traits'> & Partial<Pick<Garment, 'measures'>>
+
+/** Ids of the measures that are rare for such a garment, as a slip of the tape or of a finger is. */
+export function oddMeasures({ kind, traits, measures }: Measured): readonly string[] {
+  return measures ? questionedMeasures(kindOf(kind), measures, traits) : []
 }
 
 /**

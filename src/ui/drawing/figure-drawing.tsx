@@ -1,3 +1,4 @@
+import { STAGE_MARGIN } from '../../core/garments/index.ts'
 import type { Figure } from '../../core/garments/kind.ts'
 import './drawing.css'
 import { boxGrown, boxOf, closedPath, openPath, viewBox } from './paths.ts'
@@ -19,7 +20,7 @@ export function FigureDrawing({ figure, label, active = null, tapes = false }: F
   return (
     <svg
       class="drawing"
-      viewBox={viewBox(boxGrown(box, size * 0.06))}
+      viewBox={viewBox(boxGrown(box, size * STAGE_MARGIN))}
       role={label ? 'img' : 'presentation'}
       aria-label={label ?? ''}
       aria-hidden={!label}

@@ -1,4 +1,10 @@
-import { type Figure, type Garment, kindOf, startingMeasures } from '../../core/garments/index.ts'
+import {
+  type Figure,
+  type Garment,
+  kindOf,
+  measuresShown,
+  startingMeasures,
+} from '../../core/garments/index.ts'
 import { FigureDrawing } from './figure-drawing.tsx'
 
 /** A kept garment laid flat, as it was measured; a drawn shape as it was drawn. */
@@ -9,5 +15,6 @@ export function GarmentDrawing({ garment, label }: { garment: Garment; label?: s
 function figureOf({ kind: id, measures, traits, outline, labelSize }: Garment): Figure {
   if (outline && outline.length > 2) return { shapes: [outline], seams: [], tapes: [] }
   const kind = kindOf(id)
-  return kind.figure({ ...startingMeasures(kind, labelSize), ...measures }, traits)
+  const told = { ...startingMeasures(kind, labelSize), ...measures }
+  return kind.figure(measuresShown(kind, told, traits, {}, labelSize), traits)
 }

@@ -2,6 +2,7 @@ import { effect, signal } from '@preact/signals'
 import type { Garment } from '../../core/garments/garment.ts'
 import { askedOf, type DonorQuestion } from '../../core/planning/donors/asked.ts'
 import type { DonorRow, DonorVerdict } from '../../core/planning/donors/row.ts'
+import { oddMeasures } from '../../core/planning/doubt.ts'
 import { takenOf } from '../../core/stash/taken.ts'
 import { isAbort } from './answers.ts'
 import { clothRecords } from './cloth-state.ts'
@@ -97,10 +98,11 @@ async function lookAt(question: DonorQuestion, garments: readonly Garment[]): Pr
   const records = clothRecords.peek()
   const from = garments.map((garment) => ({ garment, taken: takenOf(garment.id, records) }))
   const keys = new Map(garments.map((garment) => [garment.id, garmentKey(garment, records)]))
+  const odd = new Set(garments.filter((garment) => oddMeasures(garment).length > 0).map(({ id }) => id))
   const stop = new AbortController()
   run = { stop, garments: new Set(keys.values()) }
   try {
-    await lookThrough({ question, from }, stop.signal, (rows) => take(rows, keys))
+    await lookThrough({ question, from }, stop.signal, (rows) => take(rows, keys, odd))
     over(stop, 'ended')
   } catch (reason) {
     if (!isAbort(reason)) over(stop, 'failed')
@@ -114,12 +116,12 @@ function over(stop: AbortController, state: LookState): void {
   lookState.value = state
 }
 
-function take(rows: readonly DonorRow[], keys: ReadonlyMap<string, string>): void {
+function take(rows: readonly DonorRow[], keys: ReadonlyMap<string, string>, odd: ReadonlySet<string>): void {
   const now = new Map(verdicts.peek())
   const hanging = new Set(hangOnStretch.peek())
   for (const row of rows) {
     const key = keys.get(row.donor) ?? row.donor
-    now.set(key, knownOf(row))
+    now.set(key, knownOf(row, odd.has(row.donor)))
     if (row.stretch === 'barely' || row.stretch === 'just-under') hanging.add(key)
     else hanging.delete(key)
   }
@@ -127,7 +129,8 @@ function take(rows: readonly DonorRow[], keys: ReadonlyMap<string, string>): voi
   hangOnStretch.value = hanging
 }
 
-/** A lay on cloth that must stretch and was never measured says neither yes nor no. */
-function knownOf({ verdict, stretch }: DonorRow): DonorVerdict {
-  return verdict === 'fits' && stretch === 'unmeasured' ? 'not-found' : verdict
+/** A lay on cloth that must stretch and was never measured says neither yes nor no, and nor does any answer by a measure that is rare. */
+function knownOf({ verdict, stretch }: DonorRow, isOdd: boolean): DonorVerdict {
+  const isSettled = verdict === 'fits' || verdict === 'cannot'
+  return (isOdd && isSettled) || (verdict === 'fits' && stretch === 'unmeasured') ? 'not-found' : verdict
 }

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals'
 import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
-import { roomAsked } from '../../core/planning/doubt.ts'
+import { oddMeasures, roomAsked } from '../../core/planning/doubt.ts'
 import { answerTo, isAbort, knownAnswer, PRIORITY } from './answers.ts'
 import { findSpare, SPARE_SECONDS } from './find-spare.ts'
 import { settings } from './settings-state.ts'
@@ -54,6 +54,7 @@ function tell({ garment }: CheckQuestion, answer: CheckAnswer, looking: boolean)
     answer,
     roomAsked: roomAsked(garment, tapeDoubt),
     looking,
+    odd: oddMeasures(garment),
     byUsual: false,
     ifStretch: null,
   }

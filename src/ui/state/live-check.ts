@@ -1,6 +1,6 @@
 import { computed, effect, signal } from '@preact/signals'
 import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
-import { roomAsked } from '../../core/planning/doubt.ts'
+import { oddMeasures, roomAsked } from '../../core/planning/doubt.ts'
 import { answersKept, answerTo, isAbort, knownAnswer, PRIORITY, questionKey } from './answers.ts'
 import type { CheckQuery } from './check-query.ts'
 import { query } from './check-state.ts'
@@ -47,11 +47,12 @@ export const live = computed<LiveVerdict>(() => {
     answer,
     roomAsked: roomAsked(question.garment, tapeDoubt),
     looking: now.looking,
+    odd: oddMeasures(question.garment),
     byUsual,
     ifStretch,
   } as const
   if (ifStretch === null || verdict.sign === 'fits' || verdict.sign === 'doubt') return verdict
-  if (now.atBest && verdict.sign === 'cannot') return { ...verdict, ifStretch: null }
+  if (now.atBest && answer.lay.verdict === 'cannot') return { ...verdict, ifStretch: null }
   // Undecided, or a "no" to a stretch only taken for granted: that is no verdict on this cloth.
   return { state: 'waiting', missing: 'stretch' }
 })

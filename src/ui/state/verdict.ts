@@ -1,14 +1,13 @@
 import type { Stretch } from '../../core/base/terms.ts'
 import type { Mm } from '../../core/base/units.ts'
-import type { Garment } from '../../core/garments/index.ts'
 import type { CheckAnswer } from '../../core/planning/check.ts'
-import { type Standing, standing, standingOfFit } from '../../core/planning/doubt.ts'
+import { type Measured, type Standing, standing, standingOfFit } from '../../core/planning/doubt.ts'
 
 /**
- * How a verdict is shown. `doubt`: fits, but only if what was measured is right; `open`: no way found, nothing proved. What fits
- * and is not known to have too little to spare is `fits`.
+ * How a verdict is shown. `doubt`: fits, but only if what was measured is right; `cannot-if`: cannot, if so; `open`: no way found,
+ * nothing proved. What fits and is not known to have too little to spare is `fits`.
  */
-export type Sign = 'fits' | 'doubt' | 'cannot' | 'open'
+export type Sign = 'fits' | 'doubt' | 'cannot' | 'cannot-if' | 'open'
 
 /** What stands in the way of a verdict, in the order she would meet it. */
 export type Missing = 'pattern' | 'measures' | 'stretch'
@@ -26,6 +25,8 @@ export type LiveVerdict =
       readonly roomAsked: Mm
       /** How much more is to spare is still being worked out. */
       readonly looking: boolean
+      /** Ids of measures that are rare for such a garment: the verdict hangs on them. */
+      readonly odd: readonly string[]
       /** Some measures are the label's, not the tape's. */
       readonly byUsual: boolean
       /** Holds on condition that the cloth stretches so far; null: stretch was told or does not matter. */
@@ -40,7 +41,9 @@ const SIGNS: Readonly<Record<Standing, Sign>> = {
   'fits-if-gauge-right': 'doubt',
   'fits-if-cloth-serves': 'doubt',
   'fits-so-far': 'fits',
+  'fits-if-measures-right': 'doubt',
   cannot: 'cannot',
+  'cannot-if-measures-right': 'cannot-if',
   'not-found': 'open',
 }
 
@@ -58,7 +61,7 @@ export function isRoomOpen({ answer, roomAsked, looking }: Answered): boolean {
 /** An answer's sign on a garment whose tape figures may each be off by `tapeDoubt`. */
 export function signOf(
   answer: Pick<CheckAnswer, 'lay' | 'stretch' | 'match'>,
-  garment: Pick<Garment, 'kind' | 'traits'>,
+  garment: Measured,
   tapeDoubt: Mm,
 ): Sign {
   return SIGNS[standing(answer, garment, tapeDoubt)]

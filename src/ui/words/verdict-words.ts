@@ -5,7 +5,7 @@ import type { Lay } from '../../core/planning/lay.ts'
 import { reasonText } from '../../core/planning/reason-text.ts'
 import type { Settings } from '../../storage/stores/settings.ts'
 import { isRoomOpen, type LiveVerdict, type Missing } from '../state/verdict.ts'
-import { writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
+import { writeList, writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
 import { matchWords } from './match-words.ts'
 import { stretchDoubtWords } from './stretch-words.ts'
 import { words } from './words.ts'
@@ -52,8 +52,16 @@ export function verdictWords(
         headline: words.verdict.cannot,
         detail: joined(reasonWords(lay, settings, pattern), rests, match),
       }
+    case 'cannot-if':
+      return {
+        headline: words.verdict.cannotIf,
+        detail: joined(oddWords(verdict), reasonWords(lay, settings, pattern), rests, match),
+      }
     case 'open':
-      return { headline: words.verdict.open, detail: joined(words.verdict.openHint, rests, match) }
+      return {
+        headline: words.verdict.open,
+        detail: joined(words.verdict.openHint, oddWords(verdict), rests, match),
+      }
   }
 }
 
@@ -66,12 +74,15 @@ function doubtSentence(verdict: Answered, settings: Settings, pattern: Pattern |
     detail: words.verdict.doubtHint(writeSmall(roomAsked, settings)),
   }
   const match = matchWords(answer.match)
-  const first = (match?.headline ? match : null) ?? stretch ?? tape
+  const odd = oddWords(verdict)
+  const oddFirst = odd === null ? null : { headline: words.verdict.fitsIf }
+  const first = oddFirst ?? (match?.headline ? match : null) ?? stretch ?? tape
   const isTight = standingOfFit(answer.lay, roomAsked) === 'fits-if-tape-right'
   const besideTape = isTight ? `${tape.headline}. ${tape.detail}` : roomWords(verdict, settings)
   return {
     headline: first.headline ?? '',
     detail: joined(
+      odd,
       restsOn(verdict),
       match?.detail ?? null,
       stretch && first !== stretch ? `${stretch.headline}. ${stretch.detail}` : (stretch?.detail ?? null),
@@ -114,6 +125,15 @@ function roomWords(verdict: Answered, settings: Settings): string | null {
   return isRoomOpen(verdict) ? words.verdict.roomOpen(writeSmall(verdict.roomAsked, settings)) : null
 }
 
+/** Which figures to measure again because they are rare; null: none. */
+function oddWords({ odd }: Answered): string | null {
+  return odd.length === 0 ? null : words.verdict.odd(measureNames(odd), odd.length > 1)
+}
+
+function measureNames(ids: readonly string[]): string {
+  return writeList(ids.map((id) => words.garments.measures[id]?.name ?? id))
+}
+
 /** Why it cannot be, with the pattern's names and her units. */
 function reasonWords({ reason }: Lay, settings: Settings, pattern: Pattern | null): string | null {
   if (reason === null) return null
@@ -125,6 +145,7 @@ function answeredStrip(verdict: Answered, settings: Settings): VerdictSentence {
   const { lay } = verdict.answer
   const headline = words.verdict.words[verdict.sign]
   if (verdict.ifStretch) return { headline, detail: ifStretchWords(verdict.ifStretch) }
+  if (verdict.odd.length > 0) return { headline, detail: words.verdict.oddShort(measureNames(verdict.odd)) }
   if (verdict.byUsual) return { headline, detail: words.verdict.byUsual }
   const stretch = stretchDoubtWords(verdict.answer, null)
   const match = verdict.answer.match

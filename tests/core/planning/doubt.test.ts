@@ -8,7 +8,7 @@ import { ringsIntersection, ringsOffset } from '../../../src/core/geometry/clipp
 import { polygonBox } from '../../../src/core/geometry/index.ts'
 import { minkowskiErosion, polygonNegated } from '../../../src/core/geometry/minkowski.ts'
 import type { Rings } from '../../../src/core/geometry/types.ts'
-import { roomAsked, standing, TAPE_DOUBT } from '../../../src/core/planning/doubt.ts'
+import { oddMeasures, roomAsked, standing, TAPE_DOUBT } from '../../../src/core/planning/doubt.ts'
 import type { Lay } from '../../../src/core/planning/lay.ts'
 import { measuresAsked, withMeasuresReduced } from '../../../src/core/planning/measures-off.ts'
 import { answered, asking, boxPiece, measuredCloth, patternOf } from '../../support/check-questions.ts'
@@ -49,6 +49,15 @@ describe('standing', () => {
     [8, 'fits-with-room'],
   ])('is no doubt of a spare that is %s at least: %s', (spare, wanted) => {
     expect(standing({ lay: lay('fits', spare, 'at-least') }, shirt, TAPE_DOUBT)).toBe(wanted)
+  })
+
+  it('is sure of nothing with a measure that is rare for such a garment: the figure may be a slip', () => {
+    const slip = { ...shirt, measures: { ...shirt.measures, chest: 52 } }
+    expect(standing({ lay: lay('fits', 90) }, slip, TAPE_DOUBT)).toBe('fits-if-measures-right')
+    expect(standing({ lay: lay('cannot', null) }, slip, TAPE_DOUBT)).toBe('cannot-if-measures-right')
+    expect(standing({ lay: lay('not-found', null) }, slip, TAPE_DOUBT)).toBe('not-found')
+    expect(oddMeasures(slip)).toEqual(['chest'])
+    expect(oddMeasures(shirt)).toEqual([])
   })
 
   it('asks for more where several measures move one edge', () => {

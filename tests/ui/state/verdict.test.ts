@@ -37,6 +37,7 @@ it('a longer search may better what is undecided, or what is not known to have r
     answer: { problem: layProblem([], []), lay: of, heads: 'up' },
     roomAsked: 8,
     looking,
+    odd: [],
     byUsual: false,
     ifStretch: null,
   })

@@ -33,6 +33,7 @@ function answered(
       heads: 'up',
     },
     looking: false,
+    odd: [],
     byUsual: false,
     ifStretch: null,
     ...rests,
@@ -154,6 +155,20 @@ describe('the verdict in words', () => {
       const reason = { kind: 'area', text: '', pieces: ['side'], figures: { needed: 2, available: 1 } }
       expect(sentence(told(knit, { verdict: 'cannot', reason }))).toMatch(/^Cannot .*this cloth is a knit/)
       expect(sentence(told(knit, { spare: 1 }))).toMatch(/only if your tape is right/)
+    })
+  })
+
+  it('asks to measure again what is rare, whatever the answer', () => {
+    const odd = ['chest', 'hem-width']
+    expect(sentence(answered({ spare: 20 }, { odd, sign: 'doubt' }))).toMatch(
+      /^Fits, if the figures are right \| Chest and Hem are rare .* Measure them again/,
+    )
+    const reason = { kind: 'area', text: '', pieces: ['side'], figures: { needed: 2, available: 1 } }
+    const no = answered({ verdict: 'cannot', reason }, { odd: ['chest'], sign: 'cannot-if' })
+    expect(sentence(no)).toMatch(/^Cannot be cut from this, if the figures are right \| Chest is rare/)
+    expect(stripWords(no, DEFAULT_SETTINGS)).toEqual({
+      headline: 'Cannot, as measured',
+      detail: 'Measure again: Chest',
     })
   })
 

@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals'
-import { useEffect } from 'preact/hooks'
+import { useEffect, useRef } from 'preact/hooks'
 import { Redirect, useLocation, useParams } from 'wouter-preact'
-import type { GarmentKind } from '../../../core/garments/kind.ts'
+import { measuresShown } from '../../../core/garments/index.ts'
+import type { GarmentKind, KindId, Measures } from '../../../core/garments/kind.ts'
 import { LABEL_SIZES, type LabelSize } from '../../../core/garments/kind.ts'
 import { FigureDrawing } from '../../drawing/figure-drawing.tsx'
 import { Choice } from '../../parts/choice.tsx'
@@ -19,6 +20,8 @@ import { StepFrame } from './step-frame.tsx'
 export function MeasuresScreen() {
   const [, go] = useLocation()
   const active = useSignal<string | null>(null)
+  // An implausible figure, as one half typed is, leaves the drawing as it was.
+  const drawn = useRef<{ readonly kind: KindId; readonly measures: Measures } | null>(null)
   const { measure } = useParams<{ measure?: string }>()
   // After the title took the focus: whoever comes for one measure has its field under the thumb.
   useEffect(() => {
@@ -35,11 +38,15 @@ export function MeasuresScreen() {
     )
   }
   const { labelSize } = draft.value
+  const made = traitsOf(draft.value, garment)
+  const last = drawn.current?.kind === garment.id ? drawn.current.measures : {}
+  const shown = measuresShown(garment, measuresToDraw(draft.value, garment), made, last, labelSize)
+  drawn.current = { kind: garment.id, measures: shown }
   return (
     <StepFrame step="measures" title={name}>
       <div class="tape-drawing">
         <FigureDrawing
-          figure={garment.figure(measuresToDraw(draft.value, garment), traitsOf(draft.value, garment))}
+          figure={garment.figure(shown, made)}
           label={drawingLabel(name, active.value)}
           active={active.value}
           tapes

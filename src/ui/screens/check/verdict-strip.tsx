@@ -13,6 +13,7 @@ export const SIGN_ICONS: Readonly<Record<Sign, IconName>> = {
   fits: 'fits',
   doubt: 'doubt',
   cannot: 'cannot',
+  'cannot-if': 'doubt',
   open: 'open',
 }
 

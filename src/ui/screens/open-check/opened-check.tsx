@@ -123,6 +123,7 @@ function verdictOf(opened: WithProblem): LiveVerdict {
         answer: answerOf(opened),
         roomAsked: room,
         looking: opened.looking,
+        odd: [],
         byUsual: false,
         ifStretch: null,
       }

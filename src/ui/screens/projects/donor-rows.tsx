@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks'
 import { useLocation } from 'wouter-preact'
 import type { DonorRow } from '../../../core/planning/donors/row.ts'
+import { oddMeasures } from '../../../core/planning/doubt.ts'
 import type { Project } from '../../../core/stash/project.ts'
 import { ClothSmall } from '../../drawing/cloth-small.tsx'
 import { Button } from '../../parts/button.tsx'
@@ -33,8 +34,8 @@ interface RoleRowsProps {
 /** What was found for one role, best first; what cannot yield it is folded away. */
 export function RoleRows({ project, search, titled }: RoleRowsProps) {
   const rows = rankedRows(search)
-  const useless = rows.filter(({ verdict }) => verdict === 'cannot')
-  const hopeful = rows.filter(({ verdict }) => verdict !== 'cannot')
+  const useless = rows.filter(isUseless)
+  const hopeful = rows.filter((row) => !isUseless(row))
   const [isAll, setAll] = useState(false)
   const shown = isAll ? hopeful : hopeful.slice(0, titled ? FIRST_ROWS.beside : FIRST_ROWS.alone)
   if (rows.length === 0) return null
@@ -56,6 +57,12 @@ export function RoleRows({ project, search, titled }: RoleRowsProps) {
       )}
     </section>
   )
+}
+
+/** Proved, on a garment whose figures raise no question. */
+function isUseless({ verdict, donor }: DonorRow): boolean {
+  const garment = garmentById(donor)
+  return verdict === 'cannot' && (garment === null || oddMeasures(garment).length === 0)
 }
 
 interface DonorCardsProps {
@@ -111,7 +118,8 @@ function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
   if (!garment) return null
   // Nobody looks at it any longer.
   const verdict = row.verdict === 'undecided' && state !== 'running' ? 'not-found' : row.verdict
-  const hanging = verdict === 'fits' ? hangingWords(row) : null
+  const odd = oddMeasures(garment)
+  const hanging = odd.length > 0 ? texts.odd[verdict] : verdict === 'fits' ? hangingWords(row) : null
   return (
     <CardLink
       to={`/projects/${project.id}/lay/${garment.id}/${encodeURIComponent(role)}`}

@@ -77,6 +77,12 @@ export const projectWords = {
       'not-found': 'no way found so far',
       undecided: 'still looking',
     },
+    odd: {
+      fits: 'yields it, if its measures are right',
+      cannot: 'cannot yield it, if its measures are right',
+      'not-found': 'no way found so far; a measure of it is rare',
+      undecided: 'still looking',
+    },
     otherCloth: (meant: string) => `yields it, but the pattern is for ${meant}`,
     clothNotSaid: (meant: string) => `for ${meant}: how it is made was not said`,
     hanging: {

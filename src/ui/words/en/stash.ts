@@ -129,7 +129,7 @@ export const stashWords = {
       count === 1 ? 'One cannot: that is proved.' : `${count} cannot: that is proved.`,
     open: (count: number) => (count === 1 ? 'One may or may not' : `${count} may or may not`),
     openHow:
-      'No way was found so far, and no proof that there is none; or how far it stretches was never measured. A check of the garment tells more.',
+      'No way was found so far, and no proof that there is none; or its stretch was never measured, or a measure is rare for such a garment. A check of the garment tells more.',
     hanging: 'Hangs on its stretch',
     more: (count: number) => (count === 1 ? 'And one more.' : `And ${count} more.`),
     stopped: 'Stopped.',

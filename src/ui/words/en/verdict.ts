@@ -4,6 +4,7 @@ export const verdict = {
     fits: 'Fits',
     doubt: 'Just fits',
     cannot: 'Cannot',
+    'cannot-if': 'Cannot, as measured',
     open: 'Not found',
     running: 'Working it out',
     stopped: 'Stopped',
@@ -14,6 +15,7 @@ export const verdict = {
     fits: 'Fits',
     doubt: 'Just',
     cannot: 'No',
+    'cannot-if': 'No?',
     open: 'Not found',
     running: '…',
     stopped: '–',
@@ -68,6 +70,13 @@ export const verdict = {
     tag: 'Not the cloth it is for',
   },
   cannot: 'Cannot be cut from this',
+  cannotIf: 'Cannot be cut from this, if the figures are right',
+  fitsIf: 'Fits, if the figures are right',
+  odd: (names: string, many: boolean) =>
+    many
+      ? `${names} are rare for such a garment. Measure them again: the verdict hangs on them.`
+      : `${names} is rare for such a garment. Measure it again: the verdict hangs on it.`,
+  oddShort: (names: string) => `Measure again: ${names}`,
   open: 'No way found to cut it',
   openHint: 'That is not a proof: there may still be a way. Another size or version may do.',
   whyShort: {
