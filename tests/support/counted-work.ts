@@ -1,17 +1,20 @@
 import type { Deadline } from '../../src/core/base/deadline.ts'
 
-/** Polygon operations, and numbers drawn by chance, that may still come after the deadline has passed. */
-const MOST_OPERATIONS_AFTER = 2000
-const MOST_DRAWS_AFTER = 20_000
+/**
+ * Polygon operations, and numbers drawn by chance, that may come between two looks at the deadline and after the last: some
+ * ten milliseconds' work.
+ */
+const MOST_OPERATIONS = 150
+const MOST_DRAWS = 1500
 
 /**
  * Work counted by what is done, never by the clock: polygon operations and numbers drawn. `deadline` passes after so many
- * looks at it; work that goes on much longer throws, so that what would never end fails instead of hanging.
+ * looks at it; work that goes on longer without a look throws, so that what would never end fails instead of hanging.
  */
 class Work {
   operations = 0
   draws = 0
-  /** The most that came after the deadline so far. */
+  /** The most that came without a look so far. */
   most = { operations: 0, draws: 0 }
   private looksLeft = Number.POSITIVE_INFINITY
 
@@ -37,12 +40,12 @@ class Work {
   }
 
   operate(): void {
-    if (++this.operations > MOST_OPERATIONS_AFTER) throw new Error('polygon operations go on and on')
+    if (++this.operations > MOST_OPERATIONS) throw new Error('polygon operations go on and on')
     this.most.operations = Math.max(this.most.operations, this.operations)
   }
 
   draw(): void {
-    if (++this.draws > MOST_DRAWS_AFTER) throw new Error('drawing by chance goes on and on')
+    if (++this.draws > MOST_DRAWS) throw new Error('drawing by chance goes on and on')
     this.most.draws = Math.max(this.most.draws, this.draws)
   }
 }

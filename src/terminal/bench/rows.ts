@@ -1,5 +1,7 @@
 import type { BriefsFigure } from './run-briefs.ts'
 import { type GarmentsFigure, MILLISECONDS } from './run-garments.ts'
+import type { GrowthFigure } from './run-growth.ts'
+import type { LateFigure } from './run-late.ts'
 import type { PlantedFigure } from './run-planted.ts'
 import type { SpareFigure } from './run-spares.ts'
 import type { StoppingFigure } from './run-stopping.ts'
@@ -43,6 +45,15 @@ export function garmentsRow(figure: GarmentsFigure): string {
 
 export function stoppingRow({ stopped, wentOn, goneMedian, goneMost }: StoppingFigure): string {
   return `${stopped} searches stopped midway: none went on for more than ${wentOn.toFixed(0)} ms, thread gone after ${goneMedian.toFixed(0)} ms in the median, ${goneMost.toFixed(0)} ms at most`
+}
+
+export function lateRow({ phase, answers, p95, most }: LateFigure): string {
+  return `${phase}: ${answers} answers stopped, 95th per cent ${p95.toFixed(0)} ms late, ${most.toFixed(0)} ms at most`
+}
+
+export function growthRow({ panels, pieces, problems, found, median, growth }: GrowthFigure): string {
+  const ratio = growth === null ? '' : `, ${growth.toFixed(1)} times a quarter of the pieces`
+  return `${pieces} pieces on ${panels} panels: ${found} of ${problems} found, median ${(median / 1000).toFixed(1)} s${ratio}`
 }
 
 export function spareRow({ lays, median, p95, spare }: SpareFigure): string {

@@ -2,11 +2,23 @@ import type { BenchArguments } from './arguments.ts'
 import { answerRow } from './figures.ts'
 import { PROOF_PROBLEMS } from './proof-problems.ts'
 import { puzzles } from './puzzles.ts'
-import { briefsRow, garmentsRow, plantedRow, spareRow, stoppingRow, stripMeanRow, stripRow } from './rows.ts'
+import {
+  briefsRow,
+  garmentsRow,
+  growthRow,
+  lateRow,
+  plantedRow,
+  spareRow,
+  stoppingRow,
+  stripMeanRow,
+  stripRow,
+} from './rows.ts'
 import { runBriefs } from './run-briefs.ts'
 import { runChecks } from './run-checks.ts'
 import { runFits } from './run-fits.ts'
 import { runGarments } from './run-garments.ts'
+import { runGrowth } from './run-growth.ts'
+import { runLate } from './run-late.ts'
 import { runPlanted } from './run-planted.ts'
 import { problemRow, runProblems } from './run-problems.ts'
 import { runSpares } from './run-spares.ts'
@@ -37,6 +49,8 @@ async function inBrowser({ every, only }: BenchArguments, say: Say) {
 async function figuresOf(asked: BenchArguments, say: Say) {
   if (asked.planted > 0) return { planted: await plantedFigures(asked, say) }
   if (asked.only === 'garments') return { garments: await garmentsFigure(asked, say) }
+  if (asked.only === 'stopping') return await stoppingFigures(asked, say)
+  if (asked.only === 'growth') return { growth: growthFigures(say) }
   if (asked.only !== undefined) return { strips: stripFigures(asked, say) }
   const fits = runFits()
   say(
@@ -49,8 +63,8 @@ async function figuresOf(asked: BenchArguments, say: Say) {
   const garments = await garmentsFigure(asked, say)
   const briefs = runBriefs()
   say(briefsRow(briefs))
-  const stopping = await runStopping()
-  say(stoppingRow(stopping))
+  const stopped = await stoppingFigures(asked, say)
+  const growth = growthFigures(say)
   const proofs = problemFigures('small proofs', runProblems(PROOF_PROBLEMS, PROOF_SECONDS), say)
   const solved = problemFigures('puzzles', runProblems(puzzles(asked.folder), PUZZLE_SECONDS), say)
   return {
@@ -59,7 +73,8 @@ async function figuresOf(asked: BenchArguments, say: Say) {
     spares,
     garments,
     briefs,
-    stopping,
+    ...stopped,
+    growth,
     proofs,
     puzzles: solved,
     strips: stripFigures(asked, say),
@@ -70,6 +85,21 @@ async function garmentsFigure({ garments }: BenchArguments, say: Say) {
   const figure = await runGarments(garments)
   say(garmentsRow(figure))
   return figure
+}
+
+async function stoppingFigures({ folder }: BenchArguments, say: Say) {
+  const stopping = await runStopping()
+  say(stoppingRow(stopping))
+  const late = runLate(folder)
+  for (const figure of late) say(`  ${lateRow(figure)}`)
+  return { stopping, late }
+}
+
+function growthFigures(say: Say) {
+  return Array.from(runGrowth(), (figure) => {
+    say(growthRow(figure))
+    return figure
+  })
 }
 
 function problemFigures(title: string, running: ReturnType<typeof runProblems>, say: Say) {

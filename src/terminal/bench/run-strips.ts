@@ -19,11 +19,17 @@ export function* runStrips(
   only: string | null,
   marks: readonly number[],
 ): Generator<StripFigure> {
+  for (const strip of stripCases(folder))
+    if (only === null || strip.name === only) yield runStrip(strip, marks)
+}
+
+/** The strip cases of a folder, by the names of their files. */
+export function* stripCases(folder: string): Generator<StripCase> {
   for (const file of readdirSync(folder)
     .filter((name) => name.endsWith('.json'))
     .sort()) {
     const strip = readStripCase(join(folder, file))
-    if (strip && (only === null || strip.name === only)) yield runStrip(strip, marks)
+    if (strip) yield strip
   }
 }
 

@@ -3,7 +3,7 @@ import { polygonBox } from '../../geometry/polygon.ts'
 import type { Box } from '../../geometry/types.ts'
 import { Bitmap } from './bitmap.ts'
 import type { Core, Relaxed } from './relaxed.ts'
-import { type Run, runsInside, squareSide } from './squares.ts'
+import { type Run, runsInside, sidesOfRow } from './squares.ts'
 
 /** Positions of one core in one region, cut into square cells; the bits of cells that may hold a position. */
 export interface Sheet {
@@ -54,13 +54,20 @@ export class CellGrid {
       const column = (x: Mm) => Math.min(width - 1, Math.max(0, Math.round((x - minX) / this.step)))
       const row = (y: Mm) => Math.min(height - 1, Math.max(0, Math.round((y - minY) / this.step)))
       // One cell more all round: rounding of the division must not lose a cell.
+      const first = Math.max(0, column(box.minX) - 1)
+      const last = Math.min(width - 1, column(box.maxX) + 1)
+      const half = this.step / 2 + PADDING
       for (let j = Math.max(0, row(box.minY) - 1); j <= Math.min(height - 1, row(box.maxY) + 1); j++)
-        for (let i = Math.max(0, column(box.minX) - 1); i <= Math.min(width - 1, column(box.maxX) + 1); i++)
-          if (
-            squareSide(domain, minX + i * this.step, minY + j * this.step, this.step / 2 + PADDING) !==
-            'outside'
-          )
-            open.set(i, j)
+        for (const [k, side] of sidesOfRow(
+          domain,
+          minY + j * this.step,
+          half,
+          minX,
+          this.step,
+          first,
+          last,
+        ).entries())
+          if (side !== 'outside') open.set(first + k, j)
     }
     return { region, core, open }
   }

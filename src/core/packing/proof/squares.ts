@@ -33,6 +33,63 @@ function segmentMeetsSquare(ax: Mm, ay: Mm, bx: Mm, by: Mm, half: Mm): boolean {
   return Math.abs(ax * dy - ay * dx) <= half * (Math.abs(dx) + Math.abs(dy))
 }
 
+/**
+ * The sides of the squares in a row, with middles at height `y` and x = origin + i · step for i from `from` to `to`. Squares
+ * must meet their neighbours (`half` is at least half of `step`): so between two edges of the rings they are all of one side,
+ * and only those near an edge are looked at one by one.
+ */
+export function sidesOfRow(
+  rings: Rings,
+  y: Mm,
+  half: Mm,
+  origin: Mm,
+  step: Mm,
+  from: number,
+  to: number,
+): readonly SquareSide[] {
+  const near = columnsNearEdges(rings, y, half, origin, step, from, to)
+  const sides: SquareSide[] = []
+  for (let k = 0; k <= to - from; k++) {
+    const alike = k > 0 && !near[k] && !near[k - 1]
+    sides.push(alike ? (sides[k - 1] as SquareSide) : squareSide(rings, origin + (from + k) * step, y, half))
+  }
+  return sides
+}
+
+/** Marks every square of the row that an edge may meet, and one more on either side. */
+function columnsNearEdges(
+  rings: Rings,
+  y: Mm,
+  half: Mm,
+  origin: Mm,
+  step: Mm,
+  from: number,
+  to: number,
+): Uint8Array {
+  const near = new Uint8Array(Math.max(0, to - from + 1))
+  for (const ring of rings) {
+    let a = ring[ring.length - 1] as Point
+    for (const b of ring) {
+      const within = withinBand(a, b, y - half, y + half)
+      a = b
+      if (!within) continue
+      const first = Math.floor((within[0] - half - origin) / step) - 1 - from
+      const last = Math.ceil((within[1] + half - origin) / step) + 1 - from
+      if (last >= 0 && first < near.length) near.fill(1, Math.max(0, first), last + 1)
+    }
+  }
+  return near
+}
+
+/** Least and greatest x of the part of an edge between two heights, or null. */
+function withinBand([ax, ay]: Point, [bx, by]: Point, low: Mm, high: Mm): readonly [Mm, Mm] | null {
+  if (Math.max(ay, by) < low || Math.min(ay, by) > high) return null
+  if (ay === by) return [Math.min(ax, bx), Math.max(ax, bx)]
+  const xAt = (y: Mm) => ax + (bx - ax) * Math.min(1, Math.max(0, (y - ay) / (by - ay)))
+  const ends = [xAt(low), xAt(high)]
+  return [Math.min(...ends), Math.max(...ends)]
+}
+
 /** Rows of squares of side 2 × `half`, with middles on the lattice of step `step`, that lie wholly inside the rings. */
 export interface Run {
   readonly y: number
@@ -47,9 +104,12 @@ export function runsInside(rings: Rings, step: Mm, half: Mm): readonly Run[] {
   const runs: Run[] = []
   for (let j = Math.ceil(minY / step); j <= Math.floor(maxY / step); j++) {
     let from: number | null = null
-    for (let i = Math.ceil(minX / step); i <= Math.floor(maxX / step) + 1; i++) {
-      const inside = squareSide(rings, i * step, j * step, half) === 'inside'
-      if (inside) from ??= i
+    const first = Math.ceil(minX / step)
+    // The last one lies outside.
+    const sides = sidesOfRow(rings, j * step, half, 0, step, first, Math.floor(maxX / step) + 1)
+    for (const [k, side] of sides.entries()) {
+      const i = first + k
+      if (side === 'inside') from ??= i
       else if (from !== null) {
         runs.push({ y: j, from, to: i - 1 })
         from = null

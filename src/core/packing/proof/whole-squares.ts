@@ -1,3 +1,4 @@
+import type { Slices } from '../../base/slices.ts'
 import type { Mm } from '../../base/units.ts'
 import { polygonBox } from '../../geometry/polygon.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
@@ -22,14 +23,14 @@ const MOST_SQUARES = 400
  * Coordinates are read as decimals with six digits. A generator that pauses; `null` when it has found no proof.
  */
 export function* refuteWholeSquares(problem: PackingProblem): Generator<void, Refutation | null> {
-  const puzzle = puzzleOf(problem)
+  const puzzle = yield* puzzleOf(problem)
   if (!puzzle || (yield* solvePuzzle(puzzle)) !== 'none') return null
   const copies = puzzle.kinds.reduce((sum, kind) => sum + kind.copies, 0)
   const certificate = { by: 'squares', unit: puzzle.unit } as const
   return { kind: 'group', items: neededItems(problem), figures: { copies }, certificate }
 }
 
-function puzzleOf(problem: PackingProblem): (SquarePuzzle & { readonly unit: Mm }) | null {
+function* puzzleOf(problem: PackingProblem): Slices<(SquarePuzzle & { readonly unit: Mm }) | null> {
   const items = neededItems(problem).map((i) => problem.items[i] as Item)
   const quarters = items.every(({ ways }) =>
     ways.flat().every(({ turn, tilt }) => tilt === 0 && turn % 90 === 0),
@@ -41,12 +42,22 @@ function puzzleOf(problem: PackingProblem): (SquarePuzzle & { readonly unit: Mm 
   )
   let squares = 0
   for (const ofRegion of numbers) for (const square of ofRegion.keys()) ofRegion.set(square, squares++)
-  const kinds = items.map(({ outline, copies, ways }) => ({
-    copies,
-    slots: numbers.flatMap((ofRegion, r) => slotsOf(outline, ways[r] ?? [], unit, ofRegion)),
-  }))
+  if (items.length * squares > MOST_SLOTS) return null
+  const kinds: { copies: number; slots: Slot[] }[] = []
+  for (const { outline, copies, ways } of items) {
+    const slots: Slot[] = []
+    for (const [r, ofRegion] of numbers.entries())
+      for (const way of ways[r] ?? []) {
+        slots.push(...slotsOf(outline, way, unit, ofRegion))
+        yield
+      }
+    kinds.push({ copies, slots })
+  }
   return { squares, kinds, unit }
 }
+
+/** Of more squares than this, times items, no slots are made. */
+const MOST_SLOTS = 40_000
 
 const DIGITS = 1e6
 
@@ -102,22 +113,20 @@ function freeSquares({ outline, forbidden }: Region, unit: Mm): readonly string[
     .filter((square) => !taken.has(square))
 }
 
-/** Every way to lay an outline on free squares of a region, as the numbers of those squares. */
-function slotsOf(
-  outline: Polygon,
-  ways: readonly Way[],
-  unit: Mm,
-  free: ReadonlyMap<string, number>,
-): Slot[] {
+/** Every place for an outline, held so, on free squares of a region, as the numbers of those squares. */
+function slotsOf(outline: Polygon, way: Way, unit: Mm, free: ReadonlyMap<string, number>): Slot[] {
   const targets = [...free.keys()].map((key) => key.split(',').map(Number) as [number, number])
-  return ways.flatMap((way) => {
-    const held = polygonOriented(outline, way)
-    const squares = squaresOf(held, held[0] as Point, unit)
-    const [firstX, firstY] = squares[0] as Square
-    return targets.flatMap(([x, y]) => {
-      const slot = squares.map((square) => free.get(`${square[0] - firstX + x},${square[1] - firstY + y}`))
-      return slot.includes(undefined) ? [] : [(slot as number[]).sort((a, b) => a - b)]
-    })
+  const held = polygonOriented(outline, way)
+  const squares = squaresOf(held, held[0] as Point, unit)
+  const [firstX, firstY] = squares[0] as Square
+  return targets.flatMap(([x, y]) => {
+    const slot: number[] = []
+    for (const square of squares) {
+      const number = free.get(`${square[0] - firstX + x},${square[1] - firstY + y}`)
+      if (number === undefined) return []
+      slot.push(number)
+    }
+    return [slot.sort((a, b) => a - b)]
   })
 }
 

@@ -27,12 +27,11 @@ export function confinedClass(
   const outlineId = table.outlineId(item.outline)
   const domains = new ConfinedDomains(item, regions)
   const ways = regions.map((region, r) => singleWays(item, region, item.ways[r] ?? [], choice))
-  const allowed = ways.flatMap((list, r) =>
-    [...new Set(list.map((way) => table.shape(outlineId, way)))].map(
-      (shape) => new Option(r, shape, domains),
-    ),
-  )
-  return new ItemClass(index, { ...item, ways }, outlineId, table.outline(outlineId), allowed)
+  const optionsOf = (r: number): Option[] => {
+    const shapes = new Set((ways[r] ?? []).map((way) => table.shape(outlineId, way)))
+    return [...shapes].map((shape) => new Option(r, shape, domains))
+  }
+  return new ItemClass(index, { ...item, ways }, outlineId, table.outline(outlineId), optionsOf)
 }
 
 function singleWays(item: Item, region: Region, ways: readonly Way[], choice: TurnChoice): readonly Way[] {

@@ -71,8 +71,7 @@ function bestSpot(
   let least = Number.POSITIVE_INFINITY
   for (const region of recipe.regions) {
     const regionBox = polygonBox(model.problem.regions[region]?.outline ?? [])
-    for (const option of model.copies[c]?.kind.allowed ?? []) {
-      if (option.region !== region) continue
+    for (const option of model.copies[c]?.kind.allowedIn(region) ?? []) {
       for (const ring of free.of(option)) {
         for (const [x, y] of ring) {
           const box = spotBox(option, x, y)

@@ -9,15 +9,16 @@ export class ItemClass {
   readonly area: number
   readonly diameter: number
   private open: readonly number[] | null = null
-  private readonly byRegion = new Map<number, readonly Option[]>()
+  private readonly allowedBy = new Map<number, readonly Option[]>()
+  private readonly fittingBy = new Map<number, readonly Option[]>()
 
   constructor(
     readonly index: number,
     readonly item: Item,
     readonly outlineId: number,
     outline: Polygon,
-    /** Every shape and region allowed, with room or without. */
-    readonly allowed: readonly Option[],
+    /** Makes the options of a region, for every shape allowed there. */
+    private readonly optionsOf: (region: number) => readonly Option[],
   ) {
     this.area = polygonArea(outline)
     this.diameter = diameterOf(outline)
@@ -25,21 +26,36 @@ export class ItemClass {
 
   /** True if the item fits nowhere, not even by itself. */
   get fitsNowhere(): boolean {
-    return this.allowed.every((option) => option.isEmpty)
+    return this.regions.every((region) => this.allowedIn(region).every((option) => option.isEmpty))
   }
 
   /** The regions in which it may lie at all, with room or without. */
   get regions(): readonly number[] {
-    this.open ??= [...new Set(this.allowed.map(({ region }) => region))]
+    this.open ??= this.item.ways.flatMap((ways, region) => (ways.length > 0 ? [region] : []))
     return this.open
+  }
+
+  /** Every shape and region allowed, with room or without. */
+  get allowed(): readonly Option[] {
+    return this.regions.flatMap((region) => this.allowedIn(region))
+  }
+
+  /** Those of one region, made when first asked for: there may be many of both. */
+  allowedIn(region: number): readonly Option[] {
+    let options = this.allowedBy.get(region)
+    if (!options) {
+      options = this.optionsOf(region)
+      this.allowedBy.set(region, options)
+    }
+    return options
   }
 
   /** The options of a region in which the item fits by itself. */
   optionsIn(region: number): readonly Option[] {
-    let options = this.byRegion.get(region)
+    let options = this.fittingBy.get(region)
     if (!options) {
-      options = this.allowed.filter((option) => option.region === region && !option.isEmpty)
-      this.byRegion.set(region, options)
+      options = this.allowedIn(region).filter((option) => !option.isEmpty)
+      this.fittingBy.set(region, options)
     }
     return options
   }

@@ -70,11 +70,12 @@ function createClass(
 ): ItemClass {
   if (isConfined(item)) return confinedClass(index, item, regions, table, choice)
   const outlineId = table.outlineId(item.outline)
-  const allowed = item.ways.flatMap((ways, r) => {
-    const orientations = orientationsOf(ways, item.outline, (regions[r] as Region).outline, choice)
+  const optionsOf = (r: number): Option[] => {
+    const { outline } = regions[r] as Region
+    const orientations = orientationsOf(item.ways[r] ?? [], item.outline, outline, choice)
     return unlikeShapes(table, outlineId, orientations).map((shape) => new Option(r, shape, domains))
-  })
-  return new ItemClass(index, item, outlineId, table.outline(outlineId), allowed)
+  }
+  return new ItemClass(index, item, outlineId, table.outline(outlineId), optionsOf)
 }
 
 /** The shapes of an outline that differ by more than a translation. */

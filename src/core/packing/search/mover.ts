@@ -1,6 +1,7 @@
 import type { Random } from '../../base/random.ts'
 import { SEPARATE } from '../config.ts'
 import { type FlatRings, flatContains, flatProject, type Nearest } from '../engine/flat-rings.ts'
+import type { ItemClass } from './item-class.ts'
 import { type ContactLine, Neighbours } from './neighbours.ts'
 import type { Option } from './option.ts'
 import { drawOption } from './room.ts'
@@ -57,7 +58,7 @@ export class Mover {
     const presentValue = neighbours.overlap(startX, startY, Number.POSITIVE_INFINITY)
     this.keep(present, startX, startY, presentValue)
     // An item may lie in a way that a lay of tilted or fitted turns gave it and have no option here at all.
-    const others = Math.max(0, Math.min(SEPARATE.options, kind.allowed.length - 1))
+    const others = Math.max(0, Math.min(SEPARATE.options, otherOptions(kind)))
     const each = Math.ceil(SEPARATE.samples / (others + 1))
     this.sampleNear(present, startX, startY)
     this.sampleAll(present, each)
@@ -243,6 +244,12 @@ export class Mover {
     const y = (a.nx * b.offset - b.nx * a.offset) / det
     return this.attempt(domain, x, y)
   }
+}
+
+/** How many options there are besides one; of many, no more than it takes. */
+function otherOptions(kind: ItemClass): number {
+  const { regions } = kind
+  return regions.length > SEPARATE.options ? regions.length : kind.allowed.length - 1
 }
 
 function narrowerSide({ shape: { box } }: Option): number {

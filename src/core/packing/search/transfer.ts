@@ -23,9 +23,7 @@ function nearestOption({ allowed }: ItemClass, region: number, turn: Deg, mirror
 /** The option held exactly so, or the nearest to it; domains of others are not computed if it is there. */
 function optionHeld(kind: ItemClass, region: number, turn: Deg, mirrored: boolean): Option | null {
   const held = turnNormalised(turn)
-  const exact = kind.allowed.find(
-    ({ region: r, shape }) => r === region && shape.turn === held && shape.mirrored === mirrored,
-  )
+  const exact = kind.allowedIn(region).find(({ shape }) => shape.turn === held && shape.mirrored === mirrored)
   return exact && !exact.isEmpty ? exact : nearestOption(kind, region, turn, mirrored)
 }
 
