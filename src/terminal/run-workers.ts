@@ -13,8 +13,8 @@ export interface LayTask {
 
 const WORKER = new URL('./lay-worker.ts', import.meta.url)
 
-/** How long after the deadline the slower workers are waited for. */
-const GRACE_MS = 400
+/** How long after the deadline the slower workers are waited for: an answer stands 0.3 s after it at the latest. */
+const GRACE_MS = 200
 
 /**
  * Several seeds at once, one thread each. The first `fits` or `cannot` wins; when time is up the part-lay that

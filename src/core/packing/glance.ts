@@ -1,6 +1,6 @@
-import { NO_DEADLINE } from '../base/deadline.ts'
+import type { Deadline } from '../base/deadline.ts'
 import type { Random } from '../base/random.ts'
-import { ended } from '../base/slices.ts'
+import { ended, endedBy } from '../base/slices.ts'
 import type { Refutation } from './answer.ts'
 import { refuteAlone } from './proof/alone.ts'
 import { refuteWhole } from './proof/refute.ts'
@@ -16,12 +16,12 @@ const ROUNDS = 4
  * lay. What has no place at all is seen before anything is placed, and proofs wait until a few lays have failed. Areas
  * are for the caller to compare.
  */
-export function glance(model: Model, random: Random): Layout | Refutation {
+export function glance(model: Model, random: Random, deadline: Deadline): Layout | Refutation {
   const { problem } = model
   const withRoom = itemsWithRoom(model)
-  const alone = ended(refuteAlone(problem, withRoom))
+  const alone = endedBy(refuteAlone(problem, withRoom), deadline)
   if (alone) return alone
-  const layout = ended(constructRounds(model, random, NO_DEADLINE, ROUNDS))
+  const layout = ended(constructRounds(model, random, deadline, ROUNDS))
   if (layoutServes(model, layout)) return layout
-  return ended(refuteWhole(problem)) ?? layout
+  return endedBy(refuteWhole(problem), deadline) ?? layout
 }

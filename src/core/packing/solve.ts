@@ -37,7 +37,7 @@ export interface PackingControl {
  */
 export function solve(problem: PackingProblem, control: PackingControl): PackingAnswer {
   const exact = createModel(problem, engineOf(problem))
-  if (control.glance) return answerFrom(exact, glance(exact, seededRandom(control.seed)))
+  if (control.glance) return answerFrom(exact, glance(exact, seededRandom(control.seed), control.deadline))
   const tilted = tiltedOf(problem)
   // What has room only when it is tilted is no part of any lay of exact turns.
   const model = (lacksRoom(exact, control.deadline) && tilted?.()) || exact

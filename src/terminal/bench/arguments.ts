@@ -22,7 +22,7 @@ export interface BenchArguments {
 }
 
 const USAGE =
-  'bench [FOLDER] [--seconds N] [--only CASE] [--planted N] [--garments N] [--every] [--browser] [--json]'
+  'bench [FOLDER] [--seconds N] [--only CASE|garments|stopping|growth] [--planted N] [--garments N] [--every] [--browser] [--json]'
 
 export function readBenchArguments(words: readonly string[]): Result<BenchArguments> {
   const parsed = parsedWords(words)

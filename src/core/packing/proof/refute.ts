@@ -1,5 +1,5 @@
 import type { Deadline } from '../../base/deadline.ts'
-import { ended, type Slices } from '../../base/slices.ts'
+import { ended, endedBy, type Slices } from '../../base/slices.ts'
 import type { Refutation } from '../answer.ts'
 import type { PackingProblem } from '../problem.ts'
 import { refuteAlone } from './alone.ts'
@@ -56,10 +56,5 @@ export function refuteLate(
   problem: PackingProblem,
   control: { readonly deadline: Deadline },
 ): Refutation | null {
-  const proofs = lateProofs(problem)
-  while (!control.deadline.passed()) {
-    const { done, value } = proofs.next()
-    if (done) return value
-  }
-  return null
+  return endedBy(lateProofs(problem), control.deadline)
 }

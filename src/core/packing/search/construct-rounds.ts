@@ -40,7 +40,8 @@ export function* constructRounds(
   let best: Layout = model.copies.map(() => null)
   let bestWorth = -1
   const urgency = model.classes.map(() => 1)
-  for (let round = 0; round < rounds; round++) {
+  const affordable = CONSTRUCT.most / (model.copies.length * model.problem.regions.length)
+  for (let round = 0; round < Math.min(rounds, Math.max(1, affordable)); round++) {
     if (round > 0 && deadline.passed()) break
     if (round > 0 && round % PAUSE_ROUNDS === 0) yield
     const layout = constructLayout(model, recipeFor(model, round, urgency, random), deadline)

@@ -167,14 +167,14 @@ export class Separation {
     let worst = 0
     for (const depth of depths) if (depth > worst) worst = depth
     if (worst === 0) return
-    const span = SEPARATE.growMost - SEPARATE.growLeast
+    const many = this.model.problem.regions.length > SEPARATE.manyRegions
+    const { least, most } = many ? SEPARATE.gentleGrowth : SEPARATE.growth
+    const span = most - least
     for (let k = 0; k < weights.length; k++) {
       const depth = depths[k] as number
       const weight = weights[k] as number
       weights[k] =
-        depth > 0
-          ? weight * (SEPARATE.growLeast + (span * depth) / worst)
-          : Math.max(1, weight * SEPARATE.decay)
+        depth > 0 ? weight * (least + (span * depth) / worst) : Math.max(1, weight * SEPARATE.decay)
     }
   }
 
