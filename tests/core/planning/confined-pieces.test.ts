@@ -6,7 +6,7 @@ import { writeLayFile } from '../../../src/readers/problem-file/lay-schema.ts'
 import { writeProblem } from '../../../src/readers/problem-file/write-problem.ts'
 import { cutSkirts, randomSkirts } from '../../support/confined.ts'
 import { type LayFile, layFaults, type ProblemFile } from '../../support/lay-checker.ts'
-import { within } from '../../support/lay-problems.ts'
+import { withinSteps } from '../../support/lay-problems.ts'
 
 beforeAll(throwOnBrokenInvariants)
 
@@ -15,7 +15,7 @@ describe('pieces that sit and pieces that show a motif', () => {
     const verdicts = { fits: 0, cannot: 0, 'not-found': 0 }
     fc.assert(
       fc.property(randomSkirts, (problem) => {
-        const lay = answerLay(problem, within(0.3))
+        const lay = answerLay(problem, withinSteps(2000))
         verdicts[lay.verdict]++
         expect(layFaults(writeProblem(problem) as ProblemFile, writeLayFile(lay) as LayFile)).toEqual([])
       }),
@@ -30,7 +30,7 @@ describe('pieces that sit and pieces that show a motif', () => {
     let fits = 0
     fc.assert(
       fc.property(cutSkirts, (problem) => {
-        const lay = answerLay(problem, within(0.3))
+        const lay = answerLay(problem, withinSteps(2000))
         expect(lay.verdict).not.toBe('cannot')
         if (lay.verdict === 'fits') fits++
         expect(layFaults(writeProblem(problem) as ProblemFile, writeLayFile(lay) as LayFile)).toEqual([])
