@@ -1,14 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { deadlineAfter } from '../../../../src/core/base/deadline.ts'
 import type { PatternPiece } from '../../../../src/core/patterns/pattern.ts'
 import { newClothLengths } from '../../../../src/core/planning/savings/new-cloth.ts'
 import { boxPiece, patternOf } from '../../../support/check-questions.ts'
-
-const clock = () => performance.now()
+import { withinSteps } from '../../../support/lay-problems.ts'
 
 function lengths(pieces: readonly PatternPiece[], width: number, clearance = 0) {
   const making = { pattern: patternOf(pieces), version: 'all', size: 'M', clearance }
-  const told = newClothLengths(making, width, { seed: 1, clock, deadline: deadlineAfter(300, clock) })
+  const told = newClothLengths(making, width, withinSteps(3000))
   if (!told.ok) throw new Error(JSON.stringify(told.faults))
   return told.value.map(({ length }) => length)
 }
