@@ -27,7 +27,7 @@ const backup: Backup = {
   contents: {
     ...contents(
       {
-        garments: [kept(testGarment({ photos: ['a/b'] }), 3)],
+        garments: [{ ...kept(testGarment({ photos: ['a/b'] }), 3), unitsChangedAt: { name: 2 } }],
         photos: [kept({ id: 'a/b', width: 4, height: 3, takenAt: 1 }, 3)],
       },
       [{ store: 'cuts', id: 'c9', removedAt: 4 }],

@@ -87,6 +87,7 @@ export const yours = {
     'cloth.fibres': 'fibres',
     'cloth.colour': 'colour',
     about: 'about',
+    cloths: 'what cloth it is for',
     pieces: 'pieces and sizes',
     rules: 'the maker’s rules',
     cautions: 'cautions',
