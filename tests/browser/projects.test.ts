@@ -34,7 +34,7 @@ function misdrawn(page: Page): Promise<string[]> {
         ['cx', 'cy'].map((name) => Number(dot.getAttribute(name))),
       )
       // One or two strokes, each from the cut edge inward: a notch is where they begin, or between.
-      const notches = [...sheet.querySelectorAll('.unprinted .sheet-notch')].map((stroke) => {
+      const notches = [...sheet.querySelectorAll('.unprinted .notch')].map((stroke) => {
         const d = numbers(stroke, 'd')
         const last = d.length - 4
         return [(d[0]! + d[last]!) / 2, (d[1]! + d[last + 1]!) / 2]

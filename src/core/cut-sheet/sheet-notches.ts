@@ -7,7 +7,7 @@ import type { LaidPiece } from '../stash/reservation.ts'
 import { fromEdge, type TapeEdge } from './tape-edges.ts'
 
 /** A notch on the panel, in its coordinates. */
-export interface SheetNotch extends CutNotch {
+export interface SheetNotch extends Omit<CutNotch, 'onSeam'> {
   /** Square distances from the two tape edges; null without them. */
   readonly from: readonly [Mm, Mm] | null
 }
@@ -18,7 +18,7 @@ export function sheetNotches(
   { turn, mirrored, x, y }: LaidPiece,
   edges: readonly [TapeEdge, TapeEdge] | null,
 ): readonly SheetNotch[] {
-  return notchesOf(shape).map((notch) => {
+  return notchesOf(shape).map(({ onSeam: _, ...notch }) => {
     const [at, inward] = polygonOriented([notch.at, notch.inward], { turn, mirrored }) as [Point, Point]
     const [placed] = polygonMoved([at], x, y) as [Point]
     return {

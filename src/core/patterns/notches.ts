@@ -5,8 +5,9 @@ import { edgeFrom, seamRing } from './unfold.ts'
 
 /** A notch where it is cut, in the coordinates of the cut outline. */
 export interface CutNotch {
-  /** On the cut edge. */
+  /** On the cut edge, and on the seam line. */
   readonly at: Point
+  readonly onSeam: Point
   /** Unit vector from there square to the seam line. */
   readonly inward: Point
   /** How many side by side. */
@@ -33,5 +34,5 @@ function cutNotch({ allowance, name }: OutlinePoint, edge: Cubic, { at, count }:
   const { point, direction } = onCurve(edge, at)
   const [ux, uy] = direction
   const onCut: Point = [point[0] + uy * allowance, point[1] - ux * allowance]
-  return { at: onCut, inward: [-uy, ux], count, edge: name ?? null }
+  return { at: onCut, onSeam: point, inward: [-uy, ux], count, edge: name ?? null }
 }

@@ -1,12 +1,15 @@
+import { Fragment } from 'preact'
 import { useMemo } from 'preact/hooks'
 import { MM_PER_INCH, type Mm } from '../../core/base/units.ts'
 import type { Box, Polygon } from '../../core/geometry/types.ts'
 import type { Pattern } from '../../core/patterns/index.ts'
+import type { CutNotch } from '../../core/patterns/notches.ts'
 import { flow } from '../state/flow.ts'
 import { drawable } from '../state/piece-shapes.ts'
 import type { Units } from '../words/format.ts'
 import './drawing.css'
 import { GridLines } from './grid-lines.tsx'
+import { NotchStrokes } from './notch-strokes.tsx'
 import { boxGrown, closedPath, viewBox } from './paths.ts'
 import './pieces-drawing.css'
 import { PieceMark } from './piece-mark.tsx'
@@ -44,6 +47,7 @@ interface PiecesDrawingProps {
     readonly id: string
     readonly outline: Polygon
     readonly names: readonly string[]
+    readonly notches: readonly CutNotch[]
   }[]
   readonly units: Units
   readonly label: string
@@ -54,7 +58,7 @@ interface PiecesDrawingProps {
   readonly squared?: boolean
 }
 
-/** Pieces set out on squared paper, to one scale. */
+/** Pieces set out on squared paper, to one scale, with the notches of their seam lines. */
 export function PiecesDrawing(props: PiecesDrawingProps) {
   const { pieces, units, label, width = 326, height = 326, squared = true } = props
   const { outlines, box } = flow(
@@ -67,23 +71,31 @@ export function PiecesDrawing(props: PiecesDrawingProps) {
   return (
     <svg class="drawing pieces-drawing" viewBox={viewBox(paper)} role="img" aria-label={label}>
       {squared && <GridLines box={paper} square={gridSquare(units)} />}
-      {pieces.map(({ id, names }, k) => (
-        <PieceMark
-          key={id}
-          scale={scale}
-          names={names}
-          piece={{
-            piece: id,
-            copy: 1,
-            of: 1,
-            outline: outlines[k] as Polygon,
-            head: 0,
-            turnedOver: false,
-          }}
-        />
+      {pieces.map(({ id, names, outline, notches }, k) => (
+        <Fragment key={id}>
+          <PieceMark
+            scale={scale}
+            names={names}
+            piece={{
+              piece: id,
+              copy: 1,
+              of: 1,
+              outline: outlines[k] as Polygon,
+              head: 0,
+              turnedOver: false,
+            }}
+          />
+          <NotchStrokes notches={notches.map(movedWith(outline, outlines[k] as Polygon))} dots={1 / scale} />
+        </Fragment>
       ))}
     </svg>
   )
+}
+
+/** Carries a notch along with the outline it belongs to. */
+function movedWith([from = [0, 0]]: Polygon, [to = [0, 0]]: Polygon) {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]]
+  return ({ onSeam: [x, y], inward, count }: CutNotch) => ({ at: [x + dx, y + dy] as const, inward, count })
 }
 
 /** The box widened about its middle, so that the paper fills the room it has. */

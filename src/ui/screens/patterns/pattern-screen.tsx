@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { useLocation, useParams } from 'wouter-preact'
 import type { Pattern } from '../../../core/patterns/index.ts'
+import { notchesOf } from '../../../core/patterns/notches.ts'
 import { gridSquare, PiecesDrawing } from '../../drawing/pieces-drawing.tsx'
 import { Button, ButtonLink } from '../../parts/button.tsx'
 import { Choice } from '../../parts/choice.tsx'
@@ -114,9 +115,11 @@ function Pieces({ pattern, size, version }: { pattern: Pattern; size: string; ve
   const pieces = pattern.pieces
     .filter(({ id }) => wanted.includes(id))
     .map((piece, k) => ({ piece, number: writeNumber(k + 1), outline: drawable(piece.shapes[size]) }))
-  const drawn = pieces.flatMap(({ piece, number, outline }) =>
-    outline ? [{ id: piece.id, outline, names: [number, pieceName(pattern, piece)] }] : [],
-  )
+  const drawn = pieces.flatMap(({ piece, number, outline }) => {
+    const shape = piece.shapes[size]
+    if (!outline || !shape) return []
+    return [{ id: piece.id, outline, names: [number, pieceName(pattern, piece)], notches: notchesOf(shape) }]
+  })
   return (
     <section class="stack" aria-labelledby="pieces">
       <h2 id="pieces">{words.patterns.pieceList}</h2>

@@ -1,4 +1,5 @@
 import { type PieceShape, seamLine } from '../../../core/patterns/index.ts'
+import { notchesOf } from '../../../core/patterns/notches.ts'
 import { gridSquare, PiecesDrawing } from '../../drawing/pieces-drawing.tsx'
 import { cutSize, drawable, figuresOfShape, standIn } from '../../state/piece-shapes.ts'
 import { settings } from '../../state/settings-state.ts'
@@ -17,7 +18,14 @@ export function PieceStage({ shape, name }: { shape: PieceShape; name: string })
   return (
     <div class={outline ? 'piece-stage' : 'piece-stage piece-stand-in'}>
       <PiecesDrawing
-        pieces={[{ id: 'piece', outline: outline ?? seamLine(standIn(shape)), names: [name] }]}
+        pieces={[
+          {
+            id: 'piece',
+            outline: outline ?? seamLine(standIn(shape)),
+            names: [name],
+            notches: outline ? notchesOf(shape) : [],
+          },
+        ]}
         units={units}
         width={320}
         height={150}
