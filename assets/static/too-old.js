@@ -15,5 +15,9 @@
     supports('(height: 1dvh)') &&
     supports('selector(:has(*))')
 
-  if (!isEnough) document.getElementById('too-old').hidden = false
+  const notice = document.getElementById('too-old')
+  notice.hidden = isEnough
+  notice.querySelector('button').onclick = () => {
+    notice.hidden = true
+  }
 }

@@ -10,7 +10,13 @@ describe('a browser that is too old', () => {
     ['without modules', 'delete HTMLScriptElement.prototype.noModule'],
   ])('%s, says so on screen', async (_, script) => {
     const { page } = await phonePage({ before: (opening) => opening.addInitScript(script) })
-    await page.getByRole('alert').filter({ hasText: SAID }).waitFor()
+    const notice = page.getByRole('alert').filter({ hasText: SAID })
+    await notice.waitFor()
+    // It lies over the app, and goes when she has read it.
+    await notice.getByRole('button').tap()
+    await notice.waitFor({ state: 'hidden' })
+    await page.getByRole('button', { name: /sports top/i }).tap()
+    await page.getByRole('button', { name: 'Use this' }).waitFor()
   })
 
   it('is not this one', async () => {
