@@ -24,7 +24,7 @@ export async function shopJob(engine: Engine, url: string, say: (step: string) =
   await hand.sees('What is the cloth like?')
   say('measures are typed')
 
-  await hand.type('Stretch across', '45')
+  await hand.type('Stretch across', '55')
   await hand.type('Stretch along', '25')
   await hand.press("//a[normalize-space()='Verdict']")
   await hand.sees('to spare', 'main')
