@@ -5,7 +5,7 @@ import type { Lay } from '../../core/planning/lay.ts'
 import { reasonText } from '../../core/planning/reason-text.ts'
 import type { Settings } from '../../storage/stores/settings.ts'
 import { isRoomOpen, type LiveVerdict, type Missing } from '../state/verdict.ts'
-import { writeList, writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
+import { together, writeList, writeNumber, writePercent, writeSmall, writeWithUnit } from './format.ts'
 import { matchWords } from './match-words.ts'
 import { stretchDoubtWords } from './stretch-words.ts'
 import { words } from './words.ts'
@@ -108,7 +108,7 @@ export function spareWords(lay: Lay, settings: Settings): string | null {
 /** The same in the least room: “12 mm”, “at least 12 mm”. */
 export function spareFigure(lay: Lay, settings: Settings): string | null {
   const spare = spareKnown(lay, settings)
-  return spare === null || lay.spareIs === 'found' ? spare : words.verdict.atLeast(spare)
+  return spare === null || lay.spareIs === 'found' ? spare : words.verdict.atLeast(together(spare))
 }
 
 /** Less than the screen can show is not known to be any, unless it was found. */

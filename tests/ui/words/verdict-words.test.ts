@@ -55,7 +55,7 @@ describe('the verdict in words', () => {
     const verdict = answered({ spare: 23, spareIs: 'at-least' })
     expect(sentence(verdict)).toBe('Fits, with at least 2.3 cm to spare all round | ')
     expect(stripWords(verdict, DEFAULT_SETTINGS).detail).toBe('at least 2.3 cm to spare')
-    expect(spareFigure(verdict.answer.lay, DEFAULT_SETTINGS)).toBe('at least 2.3 cm')
+    expect(spareFigure(verdict.answer.lay, DEFAULT_SETTINGS)).toBe('at least 2.3\u00a0cm')
   })
 
   it.each([null, 0.4])('never writes what was not found in time as 0: %s', (spare) => {
