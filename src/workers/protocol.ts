@@ -13,6 +13,7 @@ import type { LayProblem } from '../core/planning/lay-problem.ts'
 import type { RemedyOutcome } from '../core/planning/remedies/solve-remedies.ts'
 import type { Making, NewClothLength } from '../core/planning/savings/new-cloth.ts'
 import type { BriefQuestion, KindBrief } from '../core/planning/shopping-brief/brief.ts'
+import type { ClearSides, ClothFigures } from '../core/stash/cloth-figures.ts'
 import type { Taken } from '../core/stash/taken.ts'
 
 /** A question with its answer, and how far a tape figure may be off. */
@@ -73,6 +74,12 @@ export interface Jobs {
     }
     tells: YieldRow
     answers: null
+  }
+  /** What there is of the cloth of these garments, in their order; with `clear`, whether such a rectangle is free too. */
+  cloths: {
+    asks: { readonly from: readonly GarmentNow[]; readonly clear: ClearSides | null }
+    tells: never
+    answers: readonly ClothFigures[]
   }
   /** What a project would take of new cloth of this width. */
   'new-cloth': {

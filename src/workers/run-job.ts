@@ -9,6 +9,7 @@ import { solveRemedies } from '../core/planning/remedies/solve-remedies.ts'
 import { newClothLengths } from '../core/planning/savings/new-cloth.ts'
 import { shoppingBrief } from '../core/planning/shopping-brief/shopping-brief.ts'
 import { withNeedsEased } from '../core/planning/stretch-doubt.ts'
+import { clothFigures } from '../core/stash/cloth-figures.ts'
 import { blockedWays, donorRows, yieldRows } from './donor-jobs.ts'
 import type { AnsweredCheck, JobKind, JobRequest, Jobs, WorkerReply } from './protocol.ts'
 
@@ -57,6 +58,8 @@ function answerTo(request: JobRequest, control: Control, tell: Tell): Jobs[JobKi
       return tellAll(blockedWays(request.asks, control), tell)
     case 'yields':
       return tellAll(yieldRows(request.asks, control), tell)
+    case 'cloths':
+      return request.asks.from.map(({ garment, taken }) => clothFigures(garment, taken, request.asks.clear))
     case 'new-cloth':
       return newClothLengths(request.asks.making, request.asks.width, control)
   }

@@ -40,29 +40,38 @@ export function clothOf(garment: Garment, records: ClothRecords): GarmentCloth {
 /** The panels there are, with their reservations. */
 export function freePanels(garment: Garment, taken: Taken): readonly FreePanel[] {
   const hemmed = new Map(panelsKeepingHems(garment).map((panel) => [panel.id, panel]))
+  return bodiesOf(garment, taken).map((panel) => ({
+    ...panel,
+    hemmed: panel.from === 'garment' ? hemsOf(hemmed.get(panel.id)) : null,
+  }))
+}
+
+/** A panel without what its hems are good for, which takes as long again to work out. */
+export type PanelBody = Omit<FreePanel, 'hemmed'>
+
+/** The same panels, to be drawn and measured. */
+export function bodiesOf(garment: Garment, taken: Taken): readonly PanelBody[] {
   const reservedOn = (panel: string) => taken.reserved.filter((place) => place.panel === panel)
   const whole = panelsOf(garment).filter(({ id }) => !taken.cut.includes(id))
   return [
     ...whole.map(
-      ({ id, outline, edges }): FreePanel => ({
+      ({ id, outline, edges }): PanelBody => ({
         id,
         from: 'garment',
         outline,
         edges,
         flaws: flawOutlines(garment, id),
         reserved: reservedOn(id),
-        hemmed: hemsOf(hemmed.get(id)),
       }),
     ),
     ...taken.offcuts.map(
-      ({ id, outline, flaws }): FreePanel => ({
+      ({ id, outline, flaws }): PanelBody => ({
         id,
         from: 'offcut',
         outline,
         edges: null,
         flaws: [...flaws, ...flawOutlines(garment, id)],
         reserved: reservedOn(id),
-        hemmed: null,
       }),
     ),
   ]

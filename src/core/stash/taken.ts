@@ -9,6 +9,8 @@ export interface ClothRecords {
   readonly reservations: readonly Reservation[]
 }
 
+export const NO_RECORDS: ClothRecords = { cuts: [], offcuts: [], reservations: [] }
+
 export const NOTHING_TAKEN: Taken = { cut: [], offcuts: [], reserved: [] }
 
 /** What a garment has no more, has instead, and has promised: all that a solver need know of its past. */
@@ -67,6 +69,20 @@ export function takenBeside(
 export function ofGarment(garment: string, { cuts, offcuts, reservations }: ClothRecords): ClothRecords {
   const here = (record: { readonly garment: string }) => record.garment === garment
   return { cuts: cuts.filter(here), offcuts: offcuts.filter(here), reservations: reservations.filter(here) }
+}
+
+/** The records of each garment that has any, by its id: for whoever asks of many garments. */
+export function recordsByGarment(records: ClothRecords): ReadonlyMap<string, ClothRecords> {
+  const all = new Map<string, { cuts: Cut[]; offcuts: Offcut[]; reservations: Reservation[] }>()
+  const of = (garment: string) => {
+    const known = all.get(garment) ?? { cuts: [], offcuts: [], reservations: [] }
+    all.set(garment, known)
+    return known
+  }
+  for (const cut of records.cuts) of(cut.garment).cuts.push(cut)
+  for (const offcut of records.offcuts) of(offcut.garment).offcuts.push(offcut)
+  for (const reservation of records.reservations) of(reservation.garment).reservations.push(reservation)
+  return all
 }
 
 export function placesOf({ id, project, pieces }: Reservation): readonly ReservedPlace[] {

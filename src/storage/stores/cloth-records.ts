@@ -1,5 +1,6 @@
 import type { ClothRecords } from '../../core/stash/taken.ts'
 import { orStorageError } from '../errors.ts'
+import { inSlices } from '../in-slices.ts'
 import type { Store } from '../open-store.ts'
 import type { Unreadable } from '../reading.ts'
 import type { Kept, RecordStore, Records } from '../schema.ts'
@@ -21,22 +22,22 @@ export async function readClothRecords(store: Store<unknown>): Promise<ClothRead
   const unreadable: Unreadable[] = []
   return {
     records: {
-      cuts: readable(store, 'cuts', cuts, unreadable),
-      offcuts: readable(store, 'offcuts', offcuts, unreadable),
-      reservations: readable(store, 'reservations', reservations, unreadable),
+      cuts: await readable(store, 'cuts', cuts, unreadable),
+      offcuts: await readable(store, 'offcuts', offcuts, unreadable),
+      reservations: await readable(store, 'reservations', reservations, unreadable),
     },
     unreadable,
   }
 }
 
-function readable<Name extends RecordStore>(
+async function readable<Name extends RecordStore>(
   { gates }: Store<unknown>,
   name: Name,
   stored: readonly Kept<Records[Name]>[],
   unreadable: Unreadable[],
-): readonly Records[Name][] {
-  return stored.flatMap(({ id, value }) => {
-    const read = gates[name](value)
+): Promise<readonly Records[Name][]> {
+  const through = await inSlices(stored, ({ id, value }) => ({ id, read: gates[name](value) }))
+  return through.flatMap(({ id, read }) => {
     if (read.ok) return [read.value as Records[Name]]
     unreadable.push({ store: name, id, faults: read.faults })
     return []

@@ -1,4 +1,5 @@
 import { orStorageError } from '../errors.ts'
+import { inSlices } from '../in-slices.ts'
 import type { Store } from '../open-store.ts'
 import type { Reading, Unreadable } from '../reading.ts'
 import { writeRecords } from '../record-writing.ts'
@@ -13,8 +14,9 @@ export async function readAll<Name extends RecordStore>(
 ): Promise<Reading<Kept<Records[Name]>>> {
   const records: Kept<Records[Name]>[] = []
   const unreadable: Unreadable[] = []
-  for (const stored of await orStorageError(database.getAll(name))) {
-    const read = gates[name](stored.value)
+  const all = await orStorageError(database.getAll(name))
+  const through = await inSlices(all, (stored) => ({ stored, read: gates[name](stored.value) }))
+  for (const { stored, read } of through) {
     if (read.ok) records.push({ ...stored, value: read.value as Records[Name] })
     else unreadable.push({ store: name, id: stored.id, faults: read.faults })
   }

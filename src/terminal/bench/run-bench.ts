@@ -40,10 +40,10 @@ export async function runBench(asked: BenchArguments, say: Say): Promise<void> {
   if (asked.json) say(JSON.stringify(figures, null, 1))
 }
 
-async function inBrowser({ every, only }: BenchArguments, say: Say) {
+async function inBrowser(asked: BenchArguments, say: Say) {
   // Loads the browser driver, which nothing else here needs.
   const { runBrowser } = await import('./run-browser.ts')
-  return runBrowser(only, !every, say)
+  return runBrowser(asked, say)
 }
 
 async function figuresOf(asked: BenchArguments, say: Say) {

@@ -4,6 +4,7 @@ import type { CheckAnswer, CheckQuestion } from '../../core/planning/check.ts'
 import { withBuiltApp } from './browser/built-app.ts'
 import { type Host, serveFolder } from './browser/host.ts'
 import { type OfflineFigure, offlineRow, runOffline } from './browser/run-offline.ts'
+import { runStash, type StashFigure, stashRow } from './browser/run-stash.ts'
 import { demoQuestions } from './demo.ts'
 import { type Answered, type AnswerFigure, answerFigure, answerRow } from './figures.ts'
 import { CHECK_SECONDS } from './run-checks.ts'
@@ -16,20 +17,30 @@ export interface CheckFigure {
 
 export interface BrowserFigures {
   readonly offline?: OfflineFigure
+  readonly stash?: StashFigure
   readonly checks?: readonly CheckFigure[]
 }
 
 /** What can be measured alone. */
-const PARTS = ['offline', 'checks'] as const
+const PARTS = ['offline', 'stash', 'checks'] as const
 
 const RATES = [1, 4]
 /** Of the sample, to stay short. */
 const EVERY = 4
 
-/** Figures of the built app in Chromium, each said when it is there. `only`: one of `PARTS`; absent: all of them. */
+/** What is asked of the browser. */
+export interface BrowserAsked {
+  /** One of `PARTS`; absent: all of them. */
+  readonly only: string | undefined
+  /** Every check, not a sample. */
+  readonly every: boolean
+  /** In the stash. */
+  readonly garments: number
+}
+
+/** Figures of the built app in Chromium, each said when it is there. */
 export async function runBrowser(
-  only: string | undefined,
-  sample: boolean,
+  { only, every, garments }: BrowserAsked,
   say: (line: string) => void,
 ): Promise<BrowserFigures> {
   if (only !== undefined && !(PARTS as readonly string[]).includes(only))
@@ -41,8 +52,12 @@ export async function runBrowser(
       figures.offline = await runOffline(folder, browser)
       say(offlineRow(figures.offline))
     }
+    if (isAsked('stash')) {
+      figures.stash = await runStash(folder, browser, garments)
+      say(stashRow(figures.stash))
+    }
     if (isAsked('checks')) {
-      figures.checks = await runCheckRates(folder, browser, sample)
+      figures.checks = await runCheckRates(folder, browser, !every)
       for (const { slowed, checks } of figures.checks)
         say(answerRow(`Chromium, ${slowed} times slower`, checks))
     }

@@ -1,11 +1,11 @@
-import type { GarmentCloth } from '../../core/stash/cloth-of.ts'
+import type { PanelBody } from '../../core/stash/cloth-of.ts'
 import { flow } from '../state/flow.ts'
 import './drawing.css'
 import { boxGrown, boxOf, closedPath, viewBox } from './paths.ts'
 import './sheet-drawing.css'
 
 /** All free cloth of a garment in one small square: its panels, to one scale, with what is spoilt and what is promised. */
-export function ClothSmall({ cloth: { panels } }: { cloth: GarmentCloth }) {
+export function ClothSmall({ panels }: { panels: readonly PanelBody[] }) {
   const { outlines, box } = flow(
     panels.map(({ outline }) => outline),
     1,

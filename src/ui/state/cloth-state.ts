@@ -51,9 +51,15 @@ async function follow(): Promise<void> {
   clothOpen.value = true
 }
 
+let reads = 0
+
 async function readAgain(store: Store<unknown>): Promise<void> {
+  reads += 1
+  const turn = reads
   try {
     const { records, unreadable } = await readClothRecords(store)
+    // Reading takes a while: what was read first is not shown over what was read since.
+    if (turn !== reads) return
     clothRecords.value = records
     unreadableCloth.value = unreadable
   } catch (error) {

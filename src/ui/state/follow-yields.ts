@@ -5,10 +5,10 @@ import type { DonorRow, DonorVerdict } from '../../core/planning/donors/row.ts'
 import { oddMeasures } from '../../core/planning/doubt.ts'
 import { takenOf } from '../../core/stash/taken.ts'
 import { isAbort } from './answers.ts'
-import { clothRecords } from './cloth-state.ts'
 import { lookThrough } from './donor-rows.ts'
 import { hangOnStretch, type LookState, lookState, verdicts, yieldAsk, yieldQuestion } from './stash-yield.ts'
 import { garmentKey } from './stash-yield-key.ts'
+import { recordsOf } from './taken-now.ts'
 
 /** She types on: a search begins when she pauses. */
 const PAUSE_MS = 200
@@ -80,24 +80,22 @@ function end(): void {
 }
 
 function isUnderWay(open: readonly Garment[]): boolean {
-  const records = clothRecords.value
   return (
     run !== null &&
     open.length > 0 &&
-    open.every((garment) => run?.garments.has(garmentKey(garment, records)))
+    open.every((garment) => run?.garments.has(garmentKey(garment, recordsOf(garment))))
   )
 }
 
 /** A longer look at these is not worth it. Reads nothing that a search changes. */
 function isSettled(garment: Garment): boolean {
-  const verdict = verdicts.peek().get(garmentKey(garment, clothRecords.value))
+  const verdict = verdicts.peek().get(garmentKey(garment, recordsOf(garment)))
   return verdict !== undefined && verdict !== 'undecided'
 }
 
 async function lookAt(question: DonorQuestion, garments: readonly Garment[]): Promise<void> {
-  const records = clothRecords.peek()
-  const from = garments.map((garment) => ({ garment, taken: takenOf(garment.id, records) }))
-  const keys = new Map(garments.map((garment) => [garment.id, garmentKey(garment, records)]))
+  const from = garments.map((garment) => ({ garment, taken: takenOf(garment.id, recordsOf(garment)) }))
+  const keys = new Map(garments.map((garment) => [garment.id, garmentKey(garment, recordsOf(garment))]))
   const odd = new Set(garments.filter((garment) => oddMeasures(garment).length > 0).map(({ id }) => id))
   const stop = new AbortController()
   run = { stop, garments: new Set(keys.values()) }

@@ -30,6 +30,7 @@ export class Shelf<T extends { readonly id: string }> {
   #store: AnyStore | null = null
   #trouble: Signal<unknown> = signal(null)
   #writing = false
+  #reads = 0
   #written: Promise<void> = Promise.resolve()
   readonly #tryAgain = () => {
     if (!this.#writing) this.#written = this.#writeAll()
@@ -102,6 +103,8 @@ export class Shelf<T extends { readonly id: string }> {
   async #read(): Promise<void> {
     const isBusy = () => this.#writing || this.#waiting.size > 0
     if (!this.#store || isBusy()) return
+    this.#reads += 1
+    const turn = this.#reads
     let reading: Reading<Kept<T>>
     try {
       reading = await this.#functions.read(this.#store)
@@ -109,7 +112,8 @@ export class Shelf<T extends { readonly id: string }> {
       this.#trouble.value = error
       return
     }
-    if (isBusy()) return
+    // Reading takes a while: what was read first is not shown over what was read since.
+    if (isBusy() || turn !== this.#reads) return
     const { records, unreadable } = reading
     const held = new Map(this.records.value.map((value) => [value.id, value]))
     this.records.value = records.map(({ value }) => sameOr(held.get(value.id), value))

@@ -11,6 +11,8 @@ const keys = new WeakMap<Garment, Known>()
 /**
  * The same text for the same cloth with the same places taken of it. What she calls it and where it lies does not count:
  * what is known of its cloth stays known.
+ *
+ * @param records The garment's own, as `recordsOf` gives them, or those of all.
  */
 export function garmentKey(garment: Garment, records: ClothRecords): string {
   const known = keys.get(garment)

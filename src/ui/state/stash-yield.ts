@@ -4,10 +4,10 @@ import { clothMatch } from '../../core/planning/cloth-match.ts'
 import type { DonorQuestion } from '../../core/planning/donors/asked.ts'
 import type { DonorVerdict } from '../../core/planning/donors/row.ts'
 import { threeWays } from '../../core/planning/donors/three-ways.ts'
-import { clothRecords } from './cloth-state.ts'
 import { patternById } from './patterns-state.ts'
 import { settings } from './settings-state.ts'
 import { garmentKey } from './stash-yield-key.ts'
+import { recordsOf } from './taken-now.ts'
 
 /** What a garment shall yield. */
 export interface YieldAsk {
@@ -74,5 +74,5 @@ export function hangsOnStretch(garment: Garment): boolean {
 }
 
 function verdictOf(garment: Garment): DonorVerdict | null {
-  return verdicts.value.get(garmentKey(garment, clothRecords.value)) ?? null
+  return verdicts.value.get(garmentKey(garment, recordsOf(garment))) ?? null
 }

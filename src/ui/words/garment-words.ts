@@ -58,16 +58,30 @@ function stretchWords({ stretch }: Garment['cloth']): readonly string[] {
   return [texts.stretches(writePercent(stretch.across), writePercent(stretch.along))]
 }
 
-/** True if each word typed begins a word of what is known of the garment. */
-export function garmentMatches(garment: Garment, typed: string): boolean {
-  const { name, kind, labelSize, note, place } = garment
-  const known = wordsOf(
-    [name, words.garments.kinds[kind], labelSize ?? '', note, place, clothWords(garment)].join(' '),
-  )
-  return wordsOf(typed).every((word) => known.some((each) => each.startsWith(word)))
+/** True if each of these words, as `wordsOf` gives them, begins a word of what is known of the garment. */
+export function garmentMatches(garment: Garment, typed: readonly string[]): boolean {
+  if (typed.length === 0) return true
+  const known = knownWords(garment)
+  return typed.every((word) => known.includes(` ${word}`))
 }
 
-function wordsOf(text: string): readonly string[] {
+const wordsKnown = new WeakMap<Garment, string>()
+
+/** A space before each word. Kept, for it takes a while: a changed garment is another object. */
+export function knownWords(garment: Garment): string {
+  const known = wordsKnown.get(garment)
+  if (known !== undefined) return known
+  const { name, kind, labelSize, note, place } = garment
+  const told = [name, words.garments.kinds[kind], labelSize ?? '', note, place, clothWords(garment)]
+  const fresh = wordsOf(told.join(' '))
+    .map((word) => ` ${word}`)
+    .join('')
+  wordsKnown.set(garment, fresh)
+  return fresh
+}
+
+/** The words of a text, to be compared. */
+export function wordsOf(text: string): readonly string[] {
   // Letters with their accents taken off, so that “jérsey” is found by “jersey”.
   return (
     text

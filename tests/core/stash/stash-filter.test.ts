@@ -12,7 +12,7 @@ import { testGarment } from '../../support/storage.ts'
 const facts: ClothFacts = {
   isReserved: false,
   freeArea: () => 200_000,
-  hasClear: (width, height) => width <= 300 && height <= 400,
+  hasClear: ({ width, height }) => width <= 300 && height <= 400,
 }
 const pass = (filter: Partial<StashFilter>, change = {}, known: Partial<ClothFacts> = {}) =>
   passes(testGarment(change), { ...facts, ...known }, { ...NO_FILTER, ...filter })

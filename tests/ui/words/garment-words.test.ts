@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { KIND_IDS, kindOf } from '../../../src/core/garments/index.ts'
 import { emptyGarment } from '../../../src/core/garments/starting.ts'
-import { clothWords, garmentMatches, measuresInShort } from '../../../src/ui/words/garment-words.ts'
+import { clothWords, garmentMatches, measuresInShort, wordsOf } from '../../../src/ui/words/garment-words.ts'
 import { testGarment } from '../../support/storage.ts'
 
 const CM = { units: 'cm', inchFraction: 8 } as const
@@ -36,11 +36,11 @@ describe('searching the stash', () => {
   it.each(['', '  ', 'jersey', 'JER', 'blue cot', 't-shirt', 'tee blue', 'flea', 'box 3'])(
     '“%s” finds it',
     (typed) => {
-      expect(garmentMatches(garment, typed)).toBe(true)
+      expect(garmentMatches(garment, wordsOf(typed))).toBe(true)
     },
   )
 
   it.each(['ersey', 'jersey red', 'dress'])('“%s” does not', (typed) => {
-    expect(garmentMatches(garment, typed)).toBe(false)
+    expect(garmentMatches(garment, wordsOf(typed))).toBe(false)
   })
 })

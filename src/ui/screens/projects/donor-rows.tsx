@@ -3,11 +3,11 @@ import { useLocation } from 'wouter-preact'
 import type { DonorRow } from '../../../core/planning/donors/row.ts'
 import { oddMeasures } from '../../../core/planning/doubt.ts'
 import type { Project } from '../../../core/stash/project.ts'
-import { ClothSmall } from '../../drawing/cloth-small.tsx'
+import { SmallCloth } from '../../drawing/small-cloth.tsx'
 import { Button } from '../../parts/button.tsx'
 import { CardLink } from '../../parts/card.tsx'
 import { Icon } from '../../parts/icon.tsx'
-import { clothNow } from '../../state/cloth-now.ts'
+import { LongList } from '../../parts/long-list.tsx'
 import { bestWays, type RoleSearch, rankedRows, type Way } from '../../state/donors.ts'
 import { reserveBlocked } from '../../state/reserve-together.ts'
 import { settings } from '../../state/settings-state.ts'
@@ -37,6 +37,7 @@ export function RoleRows({ project, search, titled }: RoleRowsProps) {
   const useless = rows.filter(isUseless)
   const hopeful = rows.filter((row) => !isUseless(row))
   const [isAll, setAll] = useState(false)
+  const [isOpen, setOpen] = useState(false)
   const shown = isAll ? hopeful : hopeful.slice(0, titled ? FIRST_ROWS.beside : FIRST_ROWS.alone)
   if (rows.length === 0) return null
   return (
@@ -50,9 +51,9 @@ export function RoleRows({ project, search, titled }: RoleRowsProps) {
         <Button onPress={() => setAll(true)}>{texts.more(hopeful.length - shown.length)}</Button>
       )}
       {useless.length > 0 && (
-        <details class="useless">
+        <details class="useless" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
           <summary>{texts.useless(useless.length)}</summary>
-          <DonorCards project={project} search={search} rows={useless} />
+          {isOpen && <DonorCards project={project} search={search} rows={useless} />}
         </details>
       )}
     </section>
@@ -74,13 +75,11 @@ interface DonorCardsProps {
 function DonorCards({ project, search, rows }: DonorCardsProps) {
   if (rows.length === 0) return null
   return (
-    <ul class="stack">
-      {rows.map((row) => (
-        <li key={row.donor}>
-          <DonorCard project={project} search={search} row={row} />
-        </li>
-      ))}
-    </ul>
+    <LongList
+      items={rows}
+      keyOf={({ donor }) => donor}
+      draw={(row) => <DonorCard project={project} search={search} row={row} />}
+    />
   )
 }
 
@@ -124,11 +123,7 @@ function DonorCard({ project, search: { role, state }, row }: DonorCardProps) {
     <CardLink
       to={`/projects/${project.id}/lay/${garment.id}/${encodeURIComponent(role)}`}
       title={garmentTitle(garment)}
-      picture={
-        <span class="garment-small">
-          <ClothSmall cloth={clothNow(garment)} />
-        </span>
-      }
+      picture={<SmallCloth garment={garment} />}
     >
       <span class={`donor-verdict donor-${hanging ? 'doubt' : verdict}`}>
         <Icon name={hanging ? 'doubt' : ICONS[verdict]} size={20} />

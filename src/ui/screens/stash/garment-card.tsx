@@ -1,11 +1,11 @@
 import type { Garment } from '../../../core/garments/index.ts'
 import { ClothSmall } from '../../drawing/cloth-small.tsx'
 import { CardLink } from '../../parts/card.tsx'
-import { clothNow, freeAreaNow } from '../../state/cloth-now.ts'
-import { clothRecords } from '../../state/cloth-state.ts'
+import { figuresOf } from '../../state/cloth-figures.ts'
 import { settings } from '../../state/settings-state.ts'
 import { isDemo } from '../../state/stash-state.ts'
 import { hangsOnStretch, isOtherCloth } from '../../state/stash-yield.ts'
+import { isReserved } from '../../state/taken-now.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { joinFacts, writeArea, writePrice } from '../../words/format.ts'
 import { clothInShort, garmentTitle, measuresInShort } from '../../words/garment-words.ts'
@@ -13,11 +13,14 @@ import { words } from '../../words/words.ts'
 import { isFlatCloth } from './flat-cloth.ts'
 import { FirstPhoto } from './photo-strip.tsx'
 
+/** For lists that draw the same garment once. */
+export const garmentCard = (garment: Garment) => <GarmentCard garment={garment} />
+
 /** A garment in a list: what it is, its cloth and where it lies. */
-export function GarmentCard({ garment }: { garment: Garment }) {
+function GarmentCard({ garment }: { garment: Garment }) {
   const { id, price, washed, place, usedUp } = garment
-  const free = freeAreaNow(garment)
-  const isReserved = clothRecords.value.reservations.some((reservation) => reservation.garment === id)
+  const figures = figuresOf(garment)
+  const free = figures?.area ?? 0
   return (
     <CardLink
       to={`/stash/${id}`}
@@ -25,9 +28,7 @@ export function GarmentCard({ garment }: { garment: Garment }) {
       picture={
         <span class="garment-pictures">
           <FirstPhoto garment={garment} />
-          <span class="garment-small">
-            <ClothSmall cloth={clothNow(garment)} />
-          </span>
+          <span class="garment-small">{figures && <ClothSmall panels={figures.panels} />}</span>
         </span>
       }
     >
@@ -46,7 +47,7 @@ export function GarmentCard({ garment }: { garment: Garment }) {
       </span>
       <span class="card-tags">
         {isDemo(garment) && <span class="tag">{stashWords.demoMark}</span>}
-        {isReserved && <span class="tag tag-open">{stashWords.reservedTag}</span>}
+        {isReserved(garment) && <span class="tag tag-open">{stashWords.reservedTag}</span>}
         {isOtherCloth(garment) && <span class="tag tag-open">{words.verdict.match.tag}</span>}
         {hangsOnStretch(garment) && <span class="tag tag-open">{stashWords.wouldYield.hanging}</span>}
         {usedUp && <span class="tag">{stashWords.usedUpTag}</span>}

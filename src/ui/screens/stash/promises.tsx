@@ -5,9 +5,9 @@ import { CutAgain } from '../../../storage/cloth/refusals.ts'
 import { Button } from '../../parts/button.tsx'
 import { CardLink } from '../../parts/card.tsx'
 import { brokenIn } from '../../state/broken-reservations.ts'
-import { clothNow } from '../../state/cloth-now.ts'
-import { clothRecords, clothRefusal, undoCut } from '../../state/cloth-state.ts'
+import { clothRefusal, undoCut } from '../../state/cloth-state.ts'
 import { projectById } from '../../state/projects-state.ts'
+import { recordsOf } from '../../state/taken-now.ts'
 import { projectWords } from '../../words/en/projects.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { writeDay } from '../../words/format.ts'
@@ -15,8 +15,7 @@ import { faultWords } from '../../words/project-words.ts'
 
 /** What of the garment is promised to which project, and what was cut from it. */
 export function Promises({ garment }: { garment: Garment }) {
-  const reserved = clothRecords.value.reservations.filter((each) => each.garment === garment.id)
-  const { cuts } = clothNow(garment)
+  const { reservations: reserved, cuts } = recordsOf(garment)
   return (
     <>
       {reserved.length > 0 && (

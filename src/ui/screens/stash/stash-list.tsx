@@ -2,17 +2,21 @@ import { useSignal } from '@preact/signals'
 import { useEffect } from 'preact/hooks'
 import { STASH_ORDERS } from '../../../core/stash/stash-filter.ts'
 import { Button } from '../../parts/button.tsx'
+import { LongList } from '../../parts/long-list.tsx'
 import { Picker } from '../../parts/picker.tsx'
 import { TextField } from '../../parts/text-field.tsx'
+import { figuresFailed, tryFiguresAgain } from '../../state/cloth-figures.ts'
 import { followYields } from '../../state/follow-yields.ts'
 import { garments } from '../../state/stash-state.ts'
 import {
   askNothing,
   asks,
+  followCloth,
   foundGarments,
   listedGarments,
+  listPlace,
   look,
-  pages,
+  missing,
   parts,
   searched,
   shownGarments,
@@ -20,18 +24,19 @@ import {
 } from '../../state/stash-view.ts'
 import { stashWords } from '../../words/en/stash.ts'
 import { writeNumber } from '../../words/format.ts'
+import { words } from '../../words/words.ts'
 import { FilterSheet } from './filter-sheet.tsx'
-import { GarmentCard } from './garment-card.tsx'
+import { garmentCard } from './garment-card.tsx'
 import { Asked, OpenGarments, YieldStatus } from './yield-status.tsx'
 
 /** From this many garments on a search is worth its room. */
 const SEARCH_FROM = 2
 
-/** The garments she owns: searched, filtered, ordered, a page at a time. */
+/** The garments she owns: searched, filtered, ordered. */
 export function StashList() {
   useEffect(() => followYields(() => foundGarments.value), [])
+  useEffect(() => followCloth(), [])
   const hasTools = garments.value.length >= SEARCH_FROM
-  const [listed, shown] = [listedGarments.value, shownGarments.value]
   return (
     <section class="stack" aria-label={stashWords.title}>
       {hasTools && <Search />}
@@ -39,29 +44,34 @@ export function StashList() {
         <div class="grow">{parts.value ? <Asked /> : <Count />}</div>
         {hasTools && <Order />}
       </div>
+      {figuresFailed.value && <Failed />}
       {parts.value && <YieldStatus parts={parts.value} />}
       {isNone() && <NoneFound />}
-      <ul class="stack">
-        {shown.map((garment) => (
-          <li key={garment.id}>
-            <GarmentCard garment={garment} />
-          </li>
-        ))}
-      </ul>
-      {shown.length < listed.length && (
-        <Button wide onPress={() => (pages.value += 1)}>
-          {stashWords.more(listed.length - shown.length)}
-        </Button>
-      )}
+      <LongList
+        items={listedGarments.value}
+        keyOf={({ id }) => id}
+        draw={garmentCard}
+        onShown={(shown) => (shownGarments.value = shown)}
+        place={listPlace}
+      />
       {parts.value && <OpenGarments garments={parts.value.open} />}
     </section>
+  )
+}
+
+function Failed() {
+  return (
+    <div class="stack" role="alert">
+      <p>{stashWords.clothFailed}</p>
+      <Button onPress={tryFiguresAgain}>{words.shell.retry}</Button>
+    </div>
   )
 }
 
 /** True if none passes for sure: not while one may yet. */
 function isNone(): boolean {
   const now = parts.value
-  if (!now) return foundGarments.value.length === 0
+  if (!now) return foundGarments.value.length + missing.value === 0
   return now.yields.length + now.open.length + now.waiting.length === 0
 }
 
@@ -103,6 +113,7 @@ function Count() {
   return (
     <p class="soft" role="status">
       {isNarrowed ? stashWords.found(writeNumber(found), stashWords.count(all)) : stashWords.count(found)}
+      {missing.value > 0 && ` ${stashWords.clothWorking(writeNumber(missing.value))}`}
     </p>
   )
 }

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals'
 import type { Garment } from '../../../core/garments/index.ts'
 import type { ThreeWays } from '../../../core/planning/donors/three-ways.ts'
 import { Button } from '../../parts/button.tsx'
+import { LongList } from '../../parts/long-list.tsx'
 import { lookOn, stopLooking } from '../../state/follow-yields.ts'
 import { patternById } from '../../state/patterns-state.ts'
 import { foundGarments } from '../../state/stash-view.ts'
@@ -10,7 +11,7 @@ import { stashWords } from '../../words/en/stash.ts'
 import { writeNumber } from '../../words/format.ts'
 import { words } from '../../words/words.ts'
 import { askedInWords } from '../../words/yield-words.ts'
-import { GarmentCard } from './garment-card.tsx'
+import { garmentCard } from './garment-card.tsx'
 
 const texts = stashWords.wouldYield
 
@@ -46,9 +47,6 @@ export function YieldStatus({ parts }: { parts: ThreeWays<Garment> }) {
   )
 }
 
-/** Further down nobody opens one after another. */
-const MOST_SHOWN = 24
-
 /** Garments that were not found to yield it, apart from those that do: that none was found is no proof. */
 export function OpenGarments({ garments }: { garments: readonly Garment[] }) {
   const isShown = useSignal(false)
@@ -57,16 +55,7 @@ export function OpenGarments({ garments }: { garments: readonly Garment[] }) {
     <details class="stack" onToggle={({ currentTarget }) => (isShown.value = currentTarget.open)}>
       <summary>{texts.open(garments.length)}</summary>
       <p class="soft">{texts.openHow}</p>
-      {isShown.value && (
-        <ul class="stack">
-          {garments.slice(0, MOST_SHOWN).map((garment) => (
-            <li key={garment.id}>
-              <GarmentCard garment={garment} />
-            </li>
-          ))}
-        </ul>
-      )}
-      {garments.length > MOST_SHOWN && <p class="soft">{texts.more(garments.length - MOST_SHOWN)}</p>}
+      {isShown.value && <LongList items={garments} keyOf={({ id }) => id} draw={garmentCard} />}
     </details>
   )
 }

@@ -20,7 +20,8 @@ export const stashWords = {
   count: (count: number) => (count === 1 ? 'one garment' : `${count} garments`),
   noneFound: 'None of your garments is all that you ask for.',
   showAll: 'Show everything',
-  more: (count: number) => (count === 1 ? 'Show one more' : `Show more (${count})`),
+  clothWorking: (count: string) => `Still working out the free cloth of ${count}.`,
+  clothFailed: 'The free cloth could not be worked out.',
   order: 'Order',
   orders: {
     newest: 'newest first',
@@ -131,7 +132,6 @@ export const stashWords = {
     openHow:
       'No way was found so far, and no proof that there is none; or its stretch was never measured, or a measure is rare for such a garment. A check of the garment tells more.',
     hanging: 'Hangs on its stretch',
-    more: (count: number) => (count === 1 ? 'And one more.' : `And ${count} more.`),
     stopped: 'Stopped.',
     lookOn: 'Look on',
     failed: 'The search broke off.',
