@@ -1,3 +1,4 @@
+import type { Lay } from '../core/planning/lay.ts'
 import { Desk, type SolverWorker } from './desk.ts'
 import { firstOf, type Job } from './job.ts'
 import type { JobKind, JobRequest, Jobs, SearchLimits } from './protocol.ts'
@@ -10,6 +11,8 @@ export interface AskOptions<K extends JobKind> extends SearchLimits {
   readonly priority?: number
   /** Called for every outcome of a job that has several; otherwise some ten times a second at most. */
   readonly onProgress?: (progress: Jobs[K]['tells']) => void
+  /** What is left to ask when the job must begin again. Absent: the same; a check or lay begins with the best lay told. */
+  readonly again?: () => Jobs[K]['asks']
 }
 
 export interface SolversOptions {
@@ -30,6 +33,7 @@ export class Solvers {
   readonly #idleMs: number
   readonly #queue: Job[] = []
   readonly #desks = new Set<Desk>()
+  #isResting = false
 
   constructor({ spawn = spawnSolver, most = coresHere(), idleMs = 30_000 }: SolversOptions = {}) {
     this.#spawn = spawn
@@ -46,18 +50,23 @@ export class Solvers {
     signal: AbortSignal,
     kind: K,
     asks: Jobs[K]['asks'],
-    { priority = 0, onProgress, ...limits }: AskOptions<K>,
+    { priority = 0, onProgress, again = () => asks, ...limits }: AskOptions<K>,
   ): Promise<Jobs[K]['answers']> {
     return new Promise((resolve, reject) => {
       if (signal.aborted) throw signal.reason
       const onAbort = () => this.#drop(job, signal.reason)
       signal.addEventListener('abort', onAbort)
       const settled = () => signal.removeEventListener('abort', onAbort)
+      let best: SearchLimits['warmStart']
       const job: Job = {
         // Kind and question belong together by the signature; the union cannot see that, nor can what comes back.
-        request: { kind, asks, limits } as JobRequest,
+        request: () =>
+          ({ kind, asks: again(), limits: { ...limits, ...(best && { warmStart: best }) } }) as JobRequest,
         priority,
-        onProgress: onProgress as Job['onProgress'],
+        onProgress: (progress) => {
+          best = placedIn(progress) ?? best
+          onProgress?.(progress as Jobs[K]['tells'])
+        },
         resolve: (answer) => {
           settled()
           resolve(answer as Jobs[K]['answers'])
@@ -81,7 +90,22 @@ export class Solvers {
     for (const job of asked) job.reject(reason)
   }
 
+  /** Ends the work of every worker for now. What is asked, and what is asked meanwhile, waits until `wake`. */
+  rest(): void {
+    this.#isResting = true
+    const busy = [...this.#desks].flatMap(({ job }) => job ?? [])
+    for (const desk of this.#desks) desk.clear()
+    this.#desks.clear()
+    this.#queue.unshift(...busy)
+  }
+
+  wake(): void {
+    this.#isResting = false
+    this.#handOut()
+  }
+
   #handOut(): void {
+    if (this.#isResting) return
     for (let job = firstOf(this.#queue); job; job = firstOf(this.#queue)) {
       if (!this.#hasRoom() && !this.#makeRoom(job)) return
       this.#queue.splice(this.#queue.indexOf(job), 1)
@@ -135,6 +159,13 @@ export class Solvers {
     job.reject(reason)
     this.#handOut()
   }
+}
+
+/** The places of the lay that a search has told of; undefined: it told of none. */
+function placedIn(progress: Jobs[JobKind]['tells']): SearchLimits['warmStart'] {
+  if (!('best' in progress) || progress.best === null || typeof progress.best !== 'object') return undefined
+  const { placements } = progress.best as Lay
+  return placements.length > 0 ? placements : undefined
 }
 
 /** A new solver worker, as the build splits it off. */

@@ -39,7 +39,7 @@ export class Desk {
 
   /** Only at a free desk. Throws, and stays free, when the request cannot be sent. */
   begin(job: Job): void {
-    this.#worker.postMessage(job.request)
+    this.#worker.postMessage(job.request())
     clearTimeout(this.#idle)
     this.#job = job
   }
@@ -55,7 +55,7 @@ export class Desk {
     const job = this.#job
     if (job === null) return
     if (reply.type === 'progress') {
-      job.onProgress?.(reply.progress)
+      job.onProgress(reply.progress)
       return
     }
     this.#rest()

@@ -2,10 +2,11 @@ import type { JobKind, JobRequest, Jobs } from './protocol.ts'
 
 /** A request with the promise that waits for its answer. Settling it twice does nothing the second time. */
 export interface Job {
-  readonly request: JobRequest
+  /** What the worker is to be asked: when the job begins anew, with what is known by then. */
+  request(): JobRequest
   /** Higher goes first. */
   readonly priority: number
-  readonly onProgress: ((progress: Jobs[JobKind]['tells']) => void) | undefined
+  onProgress(progress: Jobs[JobKind]['tells']): void
   resolve(answer: Jobs[JobKind]['answers']): void
   reject(reason: unknown): void
 }

@@ -282,3 +282,57 @@ describe('closing', () => {
       expect(ended).toMatchObject({ error: { name: 'AbortError' } })
   })
 })
+
+describe('a rest', () => {
+  const placed = {
+    ...LAY,
+    placements: [{ piece: 'body', copy: 1, panel: 'p', turn: 0, mirrored: false, x: 0, y: 0 }],
+  }
+
+  it('ends all work, begins none, and afterwards goes on with everything in its order', async () => {
+    const [one, two, three] = [ask('one'), ask('two'), ask('three')]
+    solvers.rest()
+    expect(workers.map(({ ended }) => ended)).toEqual([true, true])
+    const four = ask('four')
+    expect(workers).toHaveLength(2)
+    solvers.wake()
+    expect(workers.slice(2).flatMap(namesAsked)).toEqual(['one', 'two'])
+    for (const { answer } of [one, two, three, four]) {
+      const at = workers.slice(2).find(({ asked }) => asked.length > 0)
+      expect(at).toBeDefined()
+      for (const worker of workers.slice(2)) worker.say(done)
+      await expect(answer).resolves.toEqual(LAY)
+    }
+    expect(workers.slice(2).flatMap(namesAsked).toSorted()).toEqual(['four', 'one', 'three', 'two'])
+  })
+
+  it('is gone on from with the best lay that was told', () => {
+    ask('hard')
+    workers[0]?.say({ type: 'progress', progress: { placed: 1, of: 2, best: placed } })
+    solvers.rest()
+    solvers.wake()
+    expect(workers[1]?.asked[0]?.limits).toEqual({ ...LIMITS, warmStart: placed.placements })
+  })
+
+  it('is gone on from with what is not settled yet, where the asker knows', () => {
+    const asks = (names: readonly string[]) => ({ question: {}, from: names }) as never
+    let left = ['a', 'b', 'c']
+    void solvers
+      .ask(new AbortController().signal, 'donors', asks(left), { ...LIMITS, again: () => asks(left) })
+      .catch(() => {})
+    left = ['c']
+    solvers.rest()
+    solvers.wake()
+    expect(workers[1]?.asked[0]?.asks).toMatchObject({ from: ['c'] })
+  })
+
+  it('keeps what was asked to be called off, and does not wake what was', async () => {
+    const stop = new AbortController()
+    const { ended } = ask('one', { signal: stop.signal })
+    solvers.rest()
+    stop.abort()
+    expect(await ended).toMatchObject({ error: { name: 'AbortError' } })
+    solvers.wake()
+    expect(workers).toHaveLength(1)
+  })
+})

@@ -2,6 +2,7 @@ import { render } from 'preact'
 import { followInstallOffer } from '../state/home-screen.ts'
 import { startKeeping } from '../state/keeper.ts'
 import { startLiveCheck } from '../state/live-check.ts'
+import { followPageShown } from '../state/page-shown.ts'
 import './base.css'
 import { locale } from '../words/locale.ts'
 import { followLaunches } from './launches.ts'
@@ -16,6 +17,7 @@ import { followViewHeight } from './view-height.ts'
 const root = document.getElementById('app')
 if (root) render(<Shell />, root)
 followViewHeight()
+followPageShown()
 followNews()
 followInstallOffer()
 startKeeping(locale).then(() => {

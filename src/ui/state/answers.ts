@@ -9,9 +9,11 @@ import type { StretchStanding } from '../../core/planning/stretch-doubt.ts'
 import { type AskOptions, Solvers } from '../../workers/bridge.ts'
 import { askRace } from '../../workers/race.ts'
 import { keepLay, lastLay } from './last-lays.ts'
+import { restWhenHidden } from './page-shown.ts'
 
 /** The page's one pool of solver workers. */
 export const solvers = new Solvers()
+restWhenHidden(solvers)
 
 /** Who goes first, and takes a worker from whom. */
 export const PRIORITY = { table: 0, outcomes: 1, live: 2 } as const

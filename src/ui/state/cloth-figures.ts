@@ -4,6 +4,7 @@ import type { ClearSides, ClothFigures } from '../../core/stash/cloth-figures.ts
 import { takenOf } from '../../core/stash/taken.ts'
 import { Solvers } from '../../workers/bridge.ts'
 import { clothRecords } from './cloth-state.ts'
+import { restWhenHidden } from './page-shown.ts'
 import { garmentKey } from './stash-yield-key.ts'
 import { recordsOf } from './taken-now.ts'
 
@@ -29,6 +30,7 @@ const BATCH = 24
 
 /** A worker of its own: a search must neither be waited for nor interrupted. */
 const workers = new Solvers({ most: 1 })
+restWhenHidden(workers)
 
 let isBusy = false
 

@@ -22,10 +22,21 @@ export async function lookThrough(
   const { onProgress, flush } = batches((rows) => {
     if (!stop.aborted) onRows(rows)
   })
-  const options = { seed: 1, seconds: SECONDS, priority: PRIORITY.outcomes, onProgress }
-  await Promise.all(
-    shared(from).map((part) => solvers.ask(stop, 'donors', { question, from: part }, options)),
-  )
+  const settled = new Set<string>()
+  const options = {
+    seed: 1,
+    seconds: SECONDS,
+    priority: PRIORITY.outcomes,
+    onProgress: (row: DonorRow) => {
+      if (row.verdict !== 'undecided') settled.add(row.donor)
+      onProgress(row)
+    },
+  }
+  const ask = (part: readonly GarmentNow[]) => {
+    const again = () => ({ question, from: part.filter(({ garment }) => !settled.has(garment.id)) })
+    return solvers.ask(stop, 'donors', { question, from: part }, { ...options, again })
+  }
+  await Promise.all(shared(from).map(ask))
   flush()
 }
 
