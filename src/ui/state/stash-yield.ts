@@ -70,7 +70,7 @@ export function isOtherCloth(garment: Garment): boolean {
 
 /** True if what the stash is filtered by hangs on how far this garment stretches. */
 export function hangsOnStretch(garment: Garment): boolean {
-  return yieldAsk.value !== null && hangOnStretch.value.has(garmentKey(garment, clothRecords.value))
+  return yieldAsk.value !== null && hangOnStretch.value.has(garmentKey(garment, recordsOf(garment)))
 }
 
 function verdictOf(garment: Garment): DonorVerdict | null {
