@@ -1,26 +1,59 @@
-/** Screens that one is hardly opened without the others; each area is one file of script. */
-const AREAS: Readonly<Record<string, readonly string[]>> = {
-  check: ['check', 'open-check'],
-  stash: ['stash'],
-  patterns: ['patterns'],
-  projects: ['projects', 'cut-sheet', 'look-for'],
-  notions: ['notions'],
-  settings: ['settings'],
+/**
+ * Screens that one is hardly opened without the others, by how their addresses begin; each area is one file of script.
+ * Flaws are apart: the panels that they are marked on need the polygon library, and a check does not.
+ */
+const AREAS: Readonly<Record<string, string>> = {
+  check: 'check/(?!flaws-)|open-check/',
+  flaws: 'check/flaws-',
+  stash: 'stash/',
+  patterns: 'patterns/',
+  projects: '(?:projects|cut-sheet|look-for)/',
+  notions: 'notions/',
+  settings: 'settings/',
+}
+
+/** As much of the bundler's knowledge as is asked for. */
+interface Modules {
+  getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null
+}
+
+const POLYGONS = /\/node_modules\/clipper2-ts\//
+
+const known = new Map<string, boolean>()
+
+/** True if the module cannot run without the polygon library. A folder's face passes on only what is asked of it. */
+function needsPolygons(id: string, modules: Modules): boolean {
+  const before = known.get(id)
+  if (before !== undefined) return before
+  known.set(id, false)
+  const imported = /\/index\.ts$/.test(id) ? [] : (modules.getModuleInfo(id)?.importedIds ?? [])
+  const needs = POLYGONS.test(id) || imported.some((each) => needsPolygons(each, modules))
+  known.set(id, needs)
+  return needs
+}
+
+/** A chunk of those modules of some folders that do without the polygon library. */
+function without(name: string, folders: RegExp) {
+  return {
+    name: (id: string, modules: Modules) => (folders.test(id) && !needsPolygons(id, modules) ? name : null),
+  }
 }
 
 /**
  * The scripts that the app is cut into. Before anything works without network every file costs a round trip, and files of a
  * few hundred bytes pack badly: so there are few. What the first screen needs is one file, and the rest is parted by when it
- * is wanted. A module goes to the first that takes it; a new area of screens needs a line in `AREAS`.
+ * is wanted; `cloth` is what needs the polygon library. A module goes to the first that takes it; a new area of screens
+ * needs a line in `AREAS`.
  */
 export const CHUNKS = [
   { name: 'start', tags: ['$initial' as const] },
   { name: 'demo', test: /\/demo-data\/(garments|notions|projects)\// },
   { name: 'shipped-patterns', test: /\/demo-data\/patterns\// },
-  { name: 'core', test: /\/src\/core\/|\/node_modules\/clipper2-ts\// },
-  { name: 'shared', test: /\/src\/(readers|storage|workers|ui\/(drawing|parts|photos|state|words))\// },
+  without('core', /\/src\/core\//),
+  without('shared', /\/src\/(readers|storage|workers|ui\/(drawing|parts|photos|state|words))\//),
+  { name: 'cloth', test: /\/src\/(core|storage)\/|\/node_modules\/clipper2-ts\// },
   ...Object.entries(AREAS).map(([name, folders]) => ({
     name,
-    test: new RegExp(`/src/ui/screens/(${folders.join('|')})/`),
+    test: new RegExp(`/src/ui/screens/(${folders})`),
   })),
 ]

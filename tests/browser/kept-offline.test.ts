@@ -131,7 +131,7 @@ describe('that it works without network from now on', () => {
   it('is put away by hand, or by going on', async () => {
     const { page } = await phonePage()
     await said(page).waitFor()
-    await page.getByRole('button', { name: 'Close', exact: true }).tap()
+    await page.getByRole('button', { name: 'Put this away' }).tap()
     await expect.poll(() => said(page).count()).toBe(0)
     const { page: other } = await phonePage()
     await said(other).waitFor()

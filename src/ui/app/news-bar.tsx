@@ -46,7 +46,10 @@ function keptIsSaid(): void {
 
 function Kept() {
   return (
-    <Notice icon="tick" actions={<IconButton icon="close" label={words.parts.close} onPress={keptIsSaid} />}>
+    <Notice
+      icon="tick"
+      actions={<IconButton icon="close" label={words.shell.putAway} onPress={keptIsSaid} />}
+    >
       {words.shell.kept}
     </Notice>
   )

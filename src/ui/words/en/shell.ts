@@ -12,6 +12,7 @@ export const shell = {
   offline: 'No network. Everything here still works.',
   offlineInPart: 'No network, and not everything is here yet: what you have not opened may not open.',
   kept: 'Works without network from now on.',
+  putAway: 'Put this away',
   update: 'A newer Cutworth is ready.',
   updateNow: 'Use it now',
   trouble: {
