@@ -110,7 +110,7 @@ describe('what she made', () => {
     await open(here, '/settings/yours')
     await chooseBackup(here, fromThere)
     await here.getByText('Changed on both: 1').waitFor()
-    await here.getByText('Garment “Grey twill”: as it is in the file').waitFor()
+    await here.getByText('Garment “Grey twill”: place as it is in the file').waitFor()
     await here.getByText('Goes: 1').tap()
     await here.getByText('Notion “Waist elastic”', { exact: true }).waitFor()
     await merge(here, fromThere)
