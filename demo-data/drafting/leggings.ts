@@ -195,7 +195,13 @@ function waistElastic(): NotionNeed {
 }
 
 export function leggings(): Pattern {
-  const pair = { copies: 2, mirror: 'pairs', needs: { across: 50, along: ALONG }, joins: 'across' } as const
+  const pair = {
+    copies: 2,
+    mirror: 'pairs',
+    needs: { across: 50, along: ALONG },
+    joins: 'across',
+    turnAlike: 'leg',
+  } as const
   const shapes = (part: (body: Body) => Part, from: number) =>
     inSizes(LETTERS, (size) => legPiece(size, part, from))
   return {

@@ -183,13 +183,13 @@ export function raglanTop(): Pattern {
         'front',
         'Front',
         inSizes(HEIGHTS, (size) => body(size, front(size), 1)),
-        { needs, joins: 'across' },
+        { needs, joins: 'across', turnAlike: 'body' },
       ),
       piece(
         'back',
         'Back',
         inSizes(HEIGHTS, (size) => body(size, back(size), 2)),
-        { needs, joins: 'either' },
+        { needs, joins: 'either', turnAlike: 'body' },
       ),
       piece(
         'sleeve-short',

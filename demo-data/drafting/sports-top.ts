@@ -124,7 +124,7 @@ export function sportsTop(): Pattern {
   const fronts = inSizes(LETTERS, (size) => half(front(size), frontArmhole(front(size)), 1))
   const backs = inSizes(LETTERS, (size) => half(back(size), backArmhole(back(size)), 2))
   const stretchy = { needs: needs() }
-  const lining = { ...stretchy, role: 'lining', joins: 'either' } as const
+  const lining = { ...stretchy, role: 'lining', joins: 'either', turnAlike: 'lining' } as const
   // Strips stretch along themselves only, whichever way they are cut.
   const strips = { grain: 'either', needs: { ...needs(), along: 0 }, joins: 'along' } as const
   return {
@@ -141,8 +141,8 @@ export function sportsTop(): Pattern {
       { id: 'lined', name: 'Lined', pieces: ['front', 'back', 'band', 'front-lining', 'back-lining'] },
     ],
     pieces: [
-      piece('front', 'Front', fronts, stretchy),
-      piece('back', 'Back', backs, { ...stretchy, joins: 'along' }),
+      piece('front', 'Front', fronts, { ...stretchy, turnAlike: 'body' }),
+      piece('back', 'Back', backs, { ...stretchy, joins: 'along', turnAlike: 'body' }),
       piece('band', 'Band', inSizes(LETTERS, band), { ...strips, copies: 2 }),
       piece('neck-binding', 'Neck binding', inSizes(LETTERS, neckBinding), strips),
       piece('armhole-binding', 'Armhole binding', inSizes(LETTERS, armholeBinding), { ...strips, copies: 2 }),

@@ -143,6 +143,7 @@ const pieces = fc
       turns: fc.subarray([0, 90, 180, 270], { minLength: 1 }),
       needs: fc.record({ across: need, along: need }),
       surface: fc.constant('any'),
+      turnAlike: fc.constantFrom('sides', 'sides', 'sleeves'),
       cloth,
       optional: fc.boolean(),
     },
@@ -202,6 +203,7 @@ function placesOf(
   problem: ProblemFile,
   piece: ProblemFile['pieces'][number],
   mirroredOnOneFace: readonly boolean[],
+  held: Held,
 ): string[][] {
   const cells = cellsOf(piece.outline)
   return problem.panels.flatMap((panel, p) => {
@@ -210,10 +212,31 @@ function placesOf(
     const sides = panel.faces === 2 ? [false, true] : mirroredOnOneFace
     return sides.flatMap((mirrored) =>
       [0, 90, 180, 270]
-        .filter((turn) => servesAt(piece, panel, turn))
+        .filter((turn) => servesAt(piece, panel, turn) && isHeld(held, piece, panel, turn))
         .flatMap((turn) => shiftsWithin(turnedCells(cells, turn, mirrored), p, free)),
     )
   })
+}
+
+/** The one turn of each group of pieces that turn alike. */
+type Held = Readonly<Record<string, number>>
+
+function isHeld(held: Held, { turnAlike }: Json, { surface }: Json, turn: number): boolean {
+  const at = held[turnAlike as string]
+  return at === undefined || (surface === 'one-way' ? turn === at : turn % 180 === at % 180)
+}
+
+type Json = Readonly<Record<string, unknown>>
+
+/** Every choice of a turn for each group: head or foot up is one where there is no pile. */
+function holdings({ panels, pieces }: ProblemFile): Held[] {
+  const needed = pieces.filter(({ optional }) => !optional)
+  const groups = new Set(needed.flatMap(({ turnAlike }) => (turnAlike as string | undefined) ?? []))
+  const turns = panels.some(({ surface }) => surface === 'one-way') ? [0, 90, 180, 270] : [0, 90]
+  return [...groups].reduce<Held[]>(
+    (all, group) => all.flatMap((held) => turns.map((turn) => ({ ...held, [group]: turn }))),
+    [{}],
+  )
 }
 
 const REACH = 8
@@ -228,13 +251,18 @@ function shiftsWithin(cells: readonly Cell[], p: number, free: ReadonlySet<strin
   return places
 }
 
-/** True if all needed copies have a place, by trying everything: equal copies, which can change places, in one order only. */
+/** True if all needed copies have a place, by trying everything: each turn that pieces which turn alike may have in common. */
 export function latticeFits(problem: ProblemFile): boolean {
+  return holdings(problem).some((held) => fitsHeld(problem, held))
+}
+
+/** The same with these turns. Equal copies, which can change places, are tried in one order only. */
+function fitsHeld(problem: ProblemFile, held: Held): boolean {
   const copies = problem.pieces
     .filter(({ optional }) => !optional)
     .flatMap((piece) => {
       const sides = sidesOf(piece.mirror as string | undefined, piece.count ?? 1)
-      const bySide = new Map(sides.map((side) => [side.join(), placesOf(problem, piece, side)]))
+      const bySide = new Map(sides.map((side) => [side.join(), placesOf(problem, piece, side, held)]))
       return sides.map((side) => bySide.get(side.join()) as string[][])
     })
     .sort((a, b) => a.length - b.length)

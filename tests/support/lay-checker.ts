@@ -39,6 +39,7 @@ export function layFaults(problem: ProblemFile, lay: LayFile): string[] {
     ...sideFaults(problem, lay),
     ...placeFaults(problem, lay),
     ...pairFaults(problem, lay),
+    ...turnFaults(problem, lay),
   ]
 }
 
@@ -170,6 +171,32 @@ function pairFaults(problem: ProblemFile, lay: LayFile): string[] {
       .filter((b) => a.panel === b.panel && clash(a.shape, b.shape, clearance))
       .map((b) => `${a.piece}#${a.copy} and ${b.piece}#${b.copy}: too close`),
   )
+}
+
+/** Pieces with the same `turnAlike`: each within its tilt of one line, and of one direction where the surface is one-way. */
+function turnFaults(problem: ProblemFile, lay: LayFile): string[] {
+  const groups = new Set(problem.pieces.flatMap(({ turnAlike }) => (turnAlike as string | undefined) ?? []))
+  return [...groups].flatMap((group) => {
+    const placed = lay.placements.flatMap(({ piece: id, panel, turn }) => {
+      const piece = problem.pieces.find((one) => one.id === id)!
+      if (piece.turnAlike !== group) return []
+      const tilt = ((piece.tilt as number | undefined) ?? 0) + ROUNDING
+      return [{ turn, tilt, oneWay: panelOf(problem, panel).surface === 'one-way' }]
+    })
+    // Where all can be had at once, they can be had at an end of some piece's leeway.
+    const ends = placed.flatMap(({ turn, tilt }) => [
+      turn - tilt,
+      turn + tilt,
+      turn - tilt + 180,
+      turn + tilt + 180,
+    ])
+    const serves = (at: number) =>
+      placed.every(({ turn, tilt, oneWay }) => {
+        const off = between(turn, at)
+        return (oneWay ? off : Math.min(off, 180 - off)) <= tilt + ROUNDING
+      })
+    return placed.length === 0 || ends.some(serves) ? [] : [`${group}: not all turned alike`]
+  })
 }
 
 function clash(a: Geometry, b: Geometry, clearance: number): boolean {

@@ -1,8 +1,9 @@
 import type { ClothRole, Faces, Grain, Stretch, Surface } from '../base/terms.ts'
+import { inCircle, sharedRange, type TurnRange } from '../base/turn-range.ts'
 import type { Deg } from '../base/units.ts'
 import type { Way } from '../geometry/types.ts'
 import { type Hold, stretchServes } from './stretch.ts'
-import { inCircle, sharedRange, type TurnRange, turnsAskedFor } from './turn-ranges.ts'
+import { turnsAskedFor } from './turn-ranges.ts'
 
 /** What a piece asks of the cloth; `LayPiece` is one. */
 export interface ClothRule {

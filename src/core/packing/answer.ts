@@ -1,6 +1,6 @@
 import type { Deg, Mm } from '../base/units.ts'
 import type { Point } from '../geometry/types.ts'
-import type { CopyRef, Placement } from './problem.ts'
+import type { CopyRef, Item, Placement } from './problem.ts'
 
 /** Why a packing problem has no solution; each kind has its proof in packing/proof. Items are indices. */
 export interface Refutation {
@@ -30,8 +30,16 @@ export type Certificate =
     }
   /** All that is needed is made of whole squares of this side, and has no solution on them. */
   | { readonly by: 'squares'; readonly unit: Mm }
+  /** Items that turn alike have these choices of turns between them, and each leaves no packing. */
+  | { readonly by: 'alike'; readonly choices: readonly RefutedChoice[] }
   /** The copies have no choice of cells of this step, turns cut into ranges no wider than `tilt` each way. */
   | { readonly by: 'cells'; readonly copies: readonly number[]; readonly step: Mm; readonly tilt: Deg }
+
+/** One choice of turns: the ways left to every item, as the problem lists them, and why there is no packing in them. */
+export interface RefutedChoice {
+  readonly ways: readonly Item['ways'][]
+  readonly refutation: Refutation
+}
 
 export type PackingAnswer =
   | {

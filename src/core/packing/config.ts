@@ -184,3 +184,11 @@ export const CONFINED = {
   /** Such items have few places, so they are placed before others this many times their size. */
   urgency: 1000,
 }
+
+/** Items that turn alike (packing/alike). */
+export const ALIKE = {
+  /** Share of the time for a problem whose copies need not turn alike: what it finds mostly does, or is nearly there. */
+  share: 0.5,
+  /** Where they may turn anyhow, so many turns of the lay found are tried for all. */
+  turns: 6,
+}

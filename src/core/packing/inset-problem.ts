@@ -26,6 +26,7 @@ export function insetProblem(problem: PackingProblem, inset: Mm): InsetProblem {
         forbidden: region.forbidden.flatMap((area) => grown(area, inset)),
         seats: insetSeats(region, inset),
         keptClear: (region.keptClear ?? []).flatMap((area) => grown(area, inset)),
+        ...(region.headed ? { headed: true } : {}),
       })
       from.push(r)
     }

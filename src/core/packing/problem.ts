@@ -1,4 +1,4 @@
-import type { Mm } from '../base/units.ts'
+import type { Deg, Mm } from '../base/units.ts'
 import type { Orientation, Point, Polygon, Way } from '../geometry/types.ts'
 
 /**
@@ -21,6 +21,8 @@ export interface Region {
   readonly seats?: readonly Seat[]
   /** Areas forbidden only to items that do not sit. Absent: none. */
   readonly keptClear?: readonly Polygon[]
+  /** Head and foot of what lies here tell: items that turn alike point the same way. Absent: no. */
+  readonly headed?: boolean
 }
 
 /** A stretch of a region's boundary, walked with the region on its left. */
@@ -41,6 +43,18 @@ export interface Item {
   readonly sits?: number
   /** What every copy must have inside it. */
   readonly shows?: Showing
+  /** With which other items its copies turn alike. Absent: each copy for itself. */
+  readonly alike?: Alike
+}
+
+/**
+ * All placed copies of all items of one group lie at one turn modulo 180°, each to within its own `within` of it; those in
+ * headed regions at one turn modulo 360°. In other words: any two of them are off each other by no more than both `within`.
+ */
+export interface Alike {
+  readonly group: string
+  /** Degrees, 0 to 10. */
+  readonly within: Deg
 }
 
 /** A polygon, in the plane of the regions that the item's ways allow, that must lie inside the item, its centroid near a given point of it. */

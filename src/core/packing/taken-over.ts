@@ -3,6 +3,8 @@ import { ringsOffset } from '../geometry/clipper.ts'
 import { polygonArea, polygonCounterClockwise } from '../geometry/polygon.ts'
 import { polygonMoved, polygonOriented } from '../geometry/transform.ts'
 import type { Polygon } from '../geometry/types.ts'
+import { agreeing } from './alike/agreeing.ts'
+import { heldAlike } from './alike/restrict.ts'
 import { checkPacking } from './check/check-packing.ts'
 import type { CopyRef, Item, PackingProblem, Placement } from './problem.ts'
 import { type PartialPacking, solve } from './solve.ts'
@@ -18,7 +20,7 @@ export function takenOver(problem: PackingProblem, known: readonly Placement[]):
   const isOptional = ({ item }: CopyRef) => problem.items[item]?.optional === true
   const needed = known.filter((placement) => !isOptional(placement))
   if (!holds(problem, needed)) return null
-  return withOptional(problem, needed, known.filter(isOptional))
+  return withOptional(heldAlike(problem, agreeing(problem, known)), needed, known.filter(isOptional))
 }
 
 /**

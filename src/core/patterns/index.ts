@@ -30,3 +30,4 @@ export { SEAM_TYPES, type SeamType, type SeamTypeId, seamAllowance } from './sea
 export { shapeFaults } from './shape-faults.ts'
 export { NO_STEP, type SizeStep, steppedShape } from './size-step.ts'
 export { stripCut, stripFlat, stripsToJoin } from './strip.ts'
+export { withWornBeside, wornBeside } from './worn-beside.ts'

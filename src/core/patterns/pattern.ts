@@ -52,6 +52,11 @@ export interface PatternPiece {
   readonly optional: boolean
   /** Which way a seam may run through it that cuts it in two, when cloth is short; absent: it stays whole. */
   readonly joins?: JoinRule
+  /**
+   * Pieces of the pattern with the same text are worn side by side and turn alike on the cloth: front and back of a leg.
+   * Absent: only the copies of this piece do.
+   */
+  readonly turnAlike?: string
   /** By size name; every size of the pattern has one. */
   readonly shapes: Readonly<Record<string, PieceShape>>
 }

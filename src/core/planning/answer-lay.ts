@@ -1,11 +1,12 @@
 import { brokenInvariant } from '../base/assertions.ts'
 import { writeLength } from '../base/length.ts'
 import type { Mm } from '../base/units.ts'
+import { solveAlike } from '../packing/alike/solve-alike.ts'
 import type { Refutation } from '../packing/answer.ts'
 import type { CopyRef } from '../packing/problem.ts'
 import { refuteByArea } from '../packing/proof/area.ts'
 import { recheck } from '../packing/proof-check/recheck.ts'
-import { type PartialPacking, solve } from '../packing/solve.ts'
+import type { PartialPacking } from '../packing/solve.ts'
 import type { SolveControl } from './check.ts'
 import { clothRefutation } from './cloth-refutation.ts'
 import { knownLay } from './known-lay.ts'
@@ -43,7 +44,7 @@ function answerWithin(problem: LayProblem, control: SolveControl): Lay {
   const area = refuteByArea(packing)
   if (area) return refuted(area, translation, problem, control)
   const { onProgress, warmStart, spareAsked: _, known: __, ...rest } = control
-  const answer = solve(packing, {
+  const answer = solveAlike(packing, {
     ...rest,
     ...(warmStart ? { warmStart: placementsFrom(translation, warmStart) } : {}),
     ...(onProgress

@@ -72,6 +72,11 @@ export interface LayPiece {
   readonly sit?: Sitting
   /** What the first copy shows, which of a pair is the one as drawn. Absent: nothing. */
   readonly shows?: ShownMotif
+  /**
+   * All copies of all pieces with the same text lie at the same turn modulo 180°, to within their tilts; those on one-way
+   * surfaces at the same turn. Absent: each copy for itself.
+   */
+  readonly turnAlike?: string
 }
 
 export interface Sitting {

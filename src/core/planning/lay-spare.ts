@@ -1,5 +1,7 @@
 import type { Deadline } from '../base/deadline.ts'
 import type { Mm } from '../base/units.ts'
+import { groupAtOdds } from '../packing/alike/agreeing.ts'
+import { heldAlike, mayLie } from '../packing/alike/restrict.ts'
 import { type InsetPacking, type SpareFound, spare } from '../packing/spare.ts'
 import { unplaced } from '../packing/taken-over.ts'
 import { carriedOver, type KnownLay } from './carried-over.ts'
@@ -38,11 +40,19 @@ export function withSpare(problem: LayProblem, lay: Lay, control: LaySpareContro
     ...at(lay.placements, lay.spare),
   ].sort((a, b) => b.inset - a.inset)
   const better = (found: SpareFound) => layWith(translation, found, lay)
-  const found = spare(translation.packing, placementsFrom(translation, lay.placements), {
-    ...limits,
-    starts,
-    ...(onBetter ? { onBetter: (each) => onBetter(better(each)) } : {}),
-  })
+  const told = { ...limits, ...(onBetter ? { onBetter: (each: SpareFound) => onBetter(better(each)) } : {}) }
+  const { packing } = translation
+  const own = placementsFrom(translation, lay.placements)
+  const held = heldAlike(packing, own)
+  let found = spare(held, own, { ...told, starts })
+  // What turns alike keeps to the turns of the lay; a lay known before may have others, and more to spare.
+  for (const start of starts) {
+    const tried = start.placements.every((placement) => mayLie(held, placement))
+    if (tried || start.inset <= (found.inset ?? 0) || groupAtOdds(packing, start.placements) !== null)
+      continue
+    const other = spare(heldAlike(packing, start.placements), start.placements, { ...told, starts: [start] })
+    if ((other.inset ?? 0) > (found.inset ?? 0)) found = other
+  }
   return better(found)
 }
 

@@ -29,6 +29,8 @@ export function reasonText(
       return sitText(first, figures, writeLength)
     case 'shows':
       return showsText(first, figures, writeLength)
+    case 'alike':
+      return alikeText(names)
     case 'group':
       return groupText(names, figures, writeLength)
     default:
@@ -100,6 +102,12 @@ function showsText(name: string, { within = 0, nearest, edge }: Figures, writeLe
   if (nearest === undefined || nearest <= within)
     return `“${name}” has no place where it shows all of the print as it should.`
   return `“${name}” shows the print no nearer than ${writeLength(nearest)} to its place, and ${writeLength(within)} is the most it may be off.`
+}
+
+function alikeText(names: readonly string[]): string {
+  if (names.length === 1)
+    return `All copies of ${listed(names)} must lie the same way of the cloth, and whichever way that is, there is no room for them.`
+  return `What is worn side by side must lie the same way of the cloth, and whichever way that is, ${listed(names)} find no room together.`
 }
 
 function groupText(

@@ -38,8 +38,14 @@ export function translateProblem(problem: LayProblem): Translation {
 }
 
 function regionOf(panel: LayPanel): Region {
-  const { id, outline, flaws } = panel
-  return { id, outline, forbidden: flaws, ...seatsOf(panel) }
+  const { id, outline, flaws, surface } = panel
+  return {
+    id,
+    outline,
+    forbidden: flaws,
+    ...seatsOf(panel),
+    ...(surface === 'one-way' ? { headed: true } : {}),
+  }
 }
 
 function serves(panel: LayPanel, piece: LayPiece): boolean {
@@ -84,6 +90,7 @@ function itemOf({ piece, side, copies, shows }: Part, panels: readonly LayPanel[
     ways: panels.map((panel) =>
       shows && !hasMotif(panel, shows.motif) ? [] : waysOn(piece, panel, side, motif?.up),
     ),
+    ...(piece.turnAlike === undefined ? {} : { alike: { group: piece.turnAlike, within: piece.tilt } }),
     ...(piece.sit?.must ? { sits: piece.sit.edge } : {}),
     ...(shows && motif ? { shows: { spot: motif.outline, at: shows.at, within: shows.within } } : {}),
   }

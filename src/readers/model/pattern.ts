@@ -63,6 +63,7 @@ const patternPiece = z.strictObject({
   surface: z.enum(['as-panel', 'any']),
   optional: z.boolean(),
   joins: z.exactOptional(z.enum(['across', 'along', 'either'])),
+  turnAlike: z.exactOptional(id),
   shapes: z.record(z.string(), pieceShape),
 })
 

@@ -55,6 +55,7 @@ const pieceSchema = z
     surface: z.optional(z.literal('any')),
     cloth: z.optional(text),
     optional: z._default(z.boolean(), false),
+    turnAlike: z.optional(text),
     sit: z.optional(z.strictObject({ edge: edgeNumber, must: z._default(z.boolean(), false) })),
     shows: z.optional(
       z.strictObject({ motif: text, at: z.tuple([z.number(), z.number()]), within: notNegative }),

@@ -45,7 +45,7 @@ function motifOf({ id, outline, up }: MotifFile): Motif {
   return { id, outline, ...(up === undefined ? {} : { up }) }
 }
 
-function pieceOf({ sit, shows, ...piece }: ProblemFile['pieces'][number]): LayPiece {
+function pieceOf({ sit, shows, turnAlike, ...piece }: ProblemFile['pieces'][number]): LayPiece {
   return {
     ...piece,
     turns: piece.turns ?? null,
@@ -53,5 +53,6 @@ function pieceOf({ sit, shows, ...piece }: ProblemFile['pieces'][number]): LayPi
     cloth: piece.cloth ?? null,
     ...(sit ? { sit } : {}),
     ...(shows ? { shows } : {}),
+    ...(turnAlike === undefined ? {} : { turnAlike }),
   }
 }

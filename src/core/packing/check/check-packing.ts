@@ -20,7 +20,7 @@ export type PackingFault =
     }
   /** `area`: index among what is forbidden, then among what is kept clear. */
   | { readonly kind: 'forbidden'; readonly item: number; readonly copy: number; readonly area: number }
-  | { readonly kind: 'too-close'; readonly first: CopyRef; readonly second: CopyRef }
+  | { readonly kind: 'too-close' | 'unlike'; readonly first: CopyRef; readonly second: CopyRef }
 
 /**
  * Every rule of the problem that the placements break; none for a true packing. Shares no code with what finds
@@ -51,6 +51,7 @@ export function checkPacking(
       ...checkConfined(problem, placement, outline, regions[placement.region]!),
     ]),
     ...checkApart(problem.clearance, laid),
+    ...checkAlike(problem, known),
   ]
 }
 
@@ -141,6 +142,21 @@ function checkTurn(
     return way.mirrored === mirrored && Math.min(off, 360 - off) <= way.tilt + TURN_ROUNDING
   })
   return allowed ? [] : [{ kind: 'turn', item, copy, region }]
+}
+
+/** Every two copies that must turn alike: off each other by no more than both may be off, head for head where that tells. */
+function checkAlike({ items, regions }: PackingProblem, placed: readonly Placement[]): PackingFault[] {
+  return placed.flatMap((first, i) =>
+    placed.slice(i + 1).flatMap((second): PackingFault[] => {
+      const [one, other] = [items[first.item]!.alike, items[second.item]!.alike]
+      if (!one || !other || one.group !== other.group) return []
+      const round = regions[first.region]!.headed && regions[second.region]!.headed ? 360 : 180
+      const off = Math.abs(first.turn - second.turn) % round
+      if (Math.min(off, round - off) <= one.within + other.within + 2 * TURN_ROUNDING) return []
+      const ref = ({ item, copy }: Placement): CopyRef => ({ item, copy })
+      return [{ kind: 'unlike', first: ref(first), second: ref(second) }]
+    }),
+  )
 }
 
 interface Laid {

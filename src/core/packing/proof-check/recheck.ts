@@ -1,5 +1,6 @@
 import type { Certificate, Refutation } from '../answer.ts'
 import type { PackingProblem } from '../problem.ts'
+import { haveNoOtherChoice, withWays } from './alike.ts'
 import { haveNoCells } from './cells.ts'
 import { exceedsArea } from './enough-area.ts'
 import { coversAPoint, hasNoPlace } from './no-place.ts'
@@ -16,15 +17,18 @@ export type Recheck = 'holds' | 'open' | 'fails'
  * compared with a box: some 20 million a second.
  */
 export function recheck(problem: PackingProblem, refutation: Refutation, work: number): Recheck {
-  if (!isAbout(problem, refutation)) return 'fails'
   const account = new Work(work)
   try {
-    if (holds(problem, refutation.certificate, account)) return 'holds'
+    if (isProof(problem, refutation, account)) return 'holds'
     return account.unclear ? 'open' : 'fails'
   } catch (error) {
     if (error instanceof OutOfWork) return 'open'
     throw error
   }
+}
+
+function isProof(problem: PackingProblem, refutation: Refutation, work: Work): boolean {
+  return isAbout(problem, refutation) && holds(problem, refutation.certificate, work)
 }
 
 function holds(problem: PackingProblem, certificate: Certificate, work: Work): boolean {
@@ -49,6 +53,13 @@ function holds(problem: PackingProblem, certificate: Certificate, work: Work): b
     }
     case 'squares':
       return haveNoSquares(problem, certificate.unit, work)
+    case 'alike':
+      return (
+        haveNoOtherChoice(problem, certificate.choices, work) &&
+        certificate.choices.every(({ ways, refutation }) =>
+          isProof(withWays(problem, ways), refutation, work),
+        )
+      )
     case 'cells':
       return haveNoCells(problem, certificate.copies, certificate.step, certificate.tilt, work)
   }
@@ -80,6 +91,8 @@ function copiesIn({ items }: PackingProblem, certificate: Certificate): readonly
     case 'sharing':
     case 'cells':
       return certificate.copies
+    case 'alike':
+      return [...new Set(certificate.choices.flatMap(({ refutation }) => refutation.items))]
     case 'squares':
       return items.flatMap(({ optional }, i) => (optional ? [] : [i]))
   }

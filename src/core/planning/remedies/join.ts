@@ -100,6 +100,8 @@ function partOf(
   )
   return {
     ...rest,
+    // Both parts are worn side by side.
+    turnAlike: piece.turnAlike ?? piece.id,
     id: `${piece.id}/${name}`,
     name: `${piece.name} (${name})`,
     shapes: Object.fromEntries(shapes),

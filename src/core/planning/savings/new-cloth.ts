@@ -3,7 +3,8 @@ import { ok, type Result } from '../../base/result.ts'
 import type { ClothRole, Stretch } from '../../base/terms.ts'
 import type { Mm } from '../../base/units.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
-import type { Item } from '../../packing/problem.ts'
+import { everyChoice } from '../../packing/alike/restrict.ts'
+import type { Item, PackingProblem } from '../../packing/problem.ts'
 import { packStrip, type StripControl } from '../../packing/strip.ts'
 import type { Pattern } from '../../patterns/pattern.ts'
 import { piecesOf } from '../../patterns/pieces-of.ts'
@@ -59,6 +60,18 @@ const ALONG_STRIP = { turn: 90, mirrored: false }
 
 function lengthFor(pieces: readonly LayPiece[], clearance: Mm, width: Mm, control: StripControl): Mm | null {
   const { packing } = translateProblem(onNewCloth(pieces, clearance, width))
+  const choices = everyChoice(packing, MOST_CHOICES)
+  const lengths = choices.flatMap((chosen, k) => {
+    const share = sooner(control.deadline, control.deadline.left() / (choices.length - k), control.clock)
+    return lengthOf(chosen, clearance, width, { ...control, deadline: share }) ?? []
+  })
+  return lengths.length > 0 ? Math.min(...lengths) : null
+}
+
+/** Ways in which copies that turn alike may be turned: more would take too long for a figure beside others. */
+const MOST_CHOICES = 8
+
+function lengthOf(packing: PackingProblem, clearance: Mm, width: Mm, control: StripControl): Mm | null {
   const items = packing.items.map((item): Item => {
     return { ...item, optional: false, outline: polygonOriented(item.outline, ALONG_STRIP) }
   })

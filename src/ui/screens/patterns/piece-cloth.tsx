@@ -1,11 +1,18 @@
 import { useSignal } from '@preact/signals'
-import { PATTERN_LIMITS, type Pattern, type PatternPiece } from '../../../core/patterns/index.ts'
+import {
+  PATTERN_LIMITS,
+  type Pattern,
+  type PatternPiece,
+  withWornBeside,
+  wornBeside,
+} from '../../../core/patterns/index.ts'
 import { Choice } from '../../parts/choice.tsx'
 import { NumberField } from '../../parts/number-field.tsx'
 import { Picker } from '../../parts/picker.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
-import { changePiece } from '../../state/edit-pattern.ts'
+import { change, changePiece } from '../../state/edit-pattern.ts'
+import { pieceName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
 
 const MIRRORS = ['none', 'pairs', 'free'] as const
@@ -21,6 +28,7 @@ interface PieceClothProps {
 export function PieceCloth({ pattern, piece }: PieceClothProps) {
   const set = (part: Partial<PatternPiece>) => changePiece(pattern.id, piece.id, part)
   const { copies, mirror, grain, needs } = piece
+  const others = pattern.pieces.filter(({ id }) => id !== piece.id)
   return (
     <section class="stack">
       <NumberField
@@ -86,6 +94,19 @@ export function PieceCloth({ pattern, piece }: PieceClothProps) {
         step={5}
         onValue={(along) => set({ needs: { ...needs, along: along ?? 0 } })}
       />
+      {others.length > 0 && (
+        <Picker
+          id="beside"
+          label={words.patterns.beside}
+          hint={words.patterns.besideHint}
+          options={[
+            { value: '', label: words.patterns.besideNone },
+            ...others.map((other) => ({ value: other.id, label: pieceName(pattern, other) })),
+          ]}
+          value={wornBeside(pattern, piece)[0]?.id ?? ''}
+          onPick={(other) => change(pattern.id, (now) => withWornBeside(now, piece.id, other || null))}
+        />
+      )}
       <Role role={piece.role} onRole={(role) => set({ role })} />
       <Tick
         label={words.patterns.optional}

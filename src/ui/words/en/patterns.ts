@@ -187,6 +187,10 @@ export const patterns = {
   roleName: 'Name of that cloth',
   optional: 'It can be left out if the cloth is short',
   againstPile: 'It may lie against the pile',
+  beside: 'Worn side by side with',
+  besideHint:
+    'Such pieces, like all copies of one, lie the same way of the cloth, so that they hang and shade alike.',
+  besideNone: 'No other piece',
   removePiece: 'Remove this piece',
   pieceRemoved: (name: string) => `Removed ${name}.`,
 } as const
