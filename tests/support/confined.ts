@@ -69,7 +69,7 @@ export const randomSkirts: fc.Arbitrary<LayProblem> = fc
     outline: skirt,
     depth: fc.constantFrom(0, 20),
     print: fc.record({ x: whole(120, 400), y: whole(60, 250) }),
-    up: fc.constantFrom(null, null, 0, 180, 4, 90),
+    up: fc.constantFrom(null, null, null, null, 0, 180, 4, 90),
     clearance: fc.constantFrom(0, 3),
     pieces: fc.array(asked, { minLength: 1, maxLength: 3 }),
   })

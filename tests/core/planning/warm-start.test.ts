@@ -73,7 +73,7 @@ describe('a question that comes with a lay of its own', () => {
         fits++
         expect(places(answerLay(problem, noTime(lay.placements)))).toEqual(places(lay))
       }),
-      { numRuns: 60 },
+      { numRuns: 90 },
     )
     expect(fits).toBeGreaterThan(10)
   })
