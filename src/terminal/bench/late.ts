@@ -47,7 +47,7 @@ export function lateStrip(problem: StripProblem, ms: number, clock: Clock): Late
 
 function phaseOf(stack: string): string {
   for (const frame of stack.split('\n').slice(2)) {
-    const phase = PHASES.find(([file]) => file.test(frame.replace(/^.*\/src\//, '')))
+    const phase = PHASES.find(([file]) => file.test(frame.replace(/\(.*\/src\//, '(')))
     if (phase) return phase[1]
   }
   return 'elsewhere'
