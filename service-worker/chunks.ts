@@ -1,15 +1,15 @@
 /**
  * Screens that one is hardly opened without the others, by how their addresses begin; each area is one file of script.
- * Flaws are apart: the panels that they are marked on need the polygon library, and a check does not.
+ * The panels that flaws are marked on need the polygon library, and so does a backup that was received; a check does not.
  */
 const AREAS: Readonly<Record<string, string>> = {
-  check: 'check/(?!flaws-)|open-check/',
+  check: 'check/(?!flaws-)|open-check/(?!received-)',
   flaws: 'check/flaws-',
   stash: 'stash/',
   patterns: 'patterns/',
   projects: '(?:projects|cut-sheet|look-for)/',
   notions: 'notions/',
-  settings: 'settings/',
+  settings: 'settings/|open-check/received-',
 }
 
 /** As much of the bundler's knowledge as is asked for. */

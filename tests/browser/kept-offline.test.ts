@@ -31,10 +31,11 @@ function cachedFiles(page: Page): Promise<readonly string[]> {
   })
 }
 
-/** Every file that the service worker keeps: all but itself. */
+/** Every file that the service worker keeps: all but itself, and the pictures that only an app store's page shows. */
 function builtFiles(): readonly string[] {
   return readdirSync(inject('appFolder'), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name !== 'service-worker.js')
+    .filter(({ parentPath }) => !parentPath.endsWith('/screenshots'))
     .map(({ name }) => name)
 }
 
