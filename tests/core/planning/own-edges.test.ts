@@ -8,6 +8,7 @@ import { writeLayFile } from '../../../src/readers/problem-file/lay-schema.ts'
 import { writeProblem } from '../../../src/readers/problem-file/write-problem.ts'
 import { type LayFile, layFaults, type ProblemFile } from '../../support/lay-checker.ts'
 import { layProblem, panel, piece, rectangle, within } from '../../support/lay-problems.ts'
+import { faultsByBoth } from '../../support/planted.ts'
 
 beforeAll(throwOnBrokenInvariants)
 
@@ -90,6 +91,26 @@ describe('a piece that must sit', () => {
     )
     expect(lay).toMatchObject({ verdict: 'fits' })
     expect(lay.placements[0]?.y).toBeCloseTo(0, 2)
+  })
+
+  it('is not refused for an edge that misses the hem by less than a lay may be off', () => {
+    const rise = 500 * Math.tan((3.003 * Math.PI) / 180)
+    const slant: Polygon = [
+      [0, 0],
+      [500, rise],
+      [500, 500],
+      [0, 500],
+    ]
+    const question = layProblem(
+      [panel(slant, { finished: [0] })],
+      [piece(rectangle(150, 100), { tilt: 3, sit: must(0) })],
+    )
+    // Turned by its 3 degrees, with the middle of its edge on the hem.
+    const [x, y] = [200 - 75 * Math.cos(Math.PI / 60), rise * 0.4 - 75 * Math.sin(Math.PI / 60)]
+    const placed = { piece: 'piece', copy: 1, panel: 'panel', turn: 3, mirrored: false, x, y }
+    const lay = answer(question)
+    expect(lay.verdict).not.toBe('cannot')
+    expect(faultsByBoth(question, { ...lay, verdict: 'fits', placements: [placed], leftOut: [] })).toEqual([])
   })
 
   it('may turn by its tilt to sit on a slanting edge, and not by more', () => {

@@ -1,4 +1,4 @@
-import type { Mm } from '../../base/units.ts'
+import type { Deg, Mm } from '../../base/units.ts'
 import { polygonArea } from '../../geometry/polygon.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Orientation, Point, Polygon, Rings, Way } from '../../geometry/types.ts'
@@ -39,11 +39,10 @@ export function sittingWays(
   ways: readonly Way[],
 ): readonly Way[] {
   const found = new Map<string, Way>()
+  const length = edgeLength(outline, edge)
   for (const { turn, tilt, mirrored } of ways) {
-    const [p, q] = edgeHeld(outline, edge, { turn: 0, mirrored })
-    const length = Math.hypot(q[0] - p[0], q[1] - p[1])
-    for (const { from, to } of seats) {
-      const off = halfCircle(direction(from, to) - direction(p, q) - turn)
+    for (const seat of seats) {
+      const off = offSeat(outline, edge, seat, { turn, mirrored })
       const allowed = Math.max(-tilt, Math.min(tilt, off))
       const askew = Math.abs(off - allowed) * (Math.PI / 180) * length
       if (askew > ASKEW) continue
@@ -52,6 +51,12 @@ export function sittingWays(
     }
   }
   return [...found.values()]
+}
+
+/** By how much the outline, held so, must still turn for its edge to run along the seat, in [−180, 180). */
+export function offSeat(outline: Polygon, edge: number, { from, to }: Seat, held: Orientation): Deg {
+  const [p, q] = edgeHeld(outline, edge, { turn: 0, mirrored: held.mirrored })
+  return halfCircle(direction(from, to) - direction(p, q) - held.turn)
 }
 
 /** How far an edge may be off its seat, all mm: `outward` and `inward` of it, and `beyond` its ends. */

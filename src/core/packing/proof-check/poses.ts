@@ -98,14 +98,16 @@ export class Poses {
     return forward === way.mirrored ? [q, p] : [p, q]
   }
 
-  /** The one turn of a way in which the edge runs along the seat, if it does to within the slack. */
+  /** The turns of a way in which both ends of the edge can be within the slack of the seat's line, if there are any. */
   private seatedWay(way: Way, sits: number, seat: Seat): readonly Way[] {
     const [p, q] = this.edge(sits, { ...way, tilt: 0 })
     const off = directionOf(seat.from, seat.to) - directionOf(p, q)
     const turnBy = (((off % 360) + 540) % 360) - 180
-    const allowed = Math.max(-way.tilt, Math.min(way.tilt, turnBy))
-    const askew = Math.abs(turnBy - allowed) * (Math.PI / 180) * Math.hypot(q[0] - p[0], q[1] - p[1])
-    return askew > SLACK ? [] : [{ ...way, turn: way.turn + allowed, tilt: 0 }]
+    const slant = Math.min(1, (2 * SLACK) / Math.hypot(q[0] - p[0], q[1] - p[1]))
+    const most = Math.asin(slant) * (180 / Math.PI)
+    const from = Math.max(-way.tilt, turnBy - most)
+    const to = Math.min(way.tilt, turnBy + most)
+    return from > to ? [] : [{ ...way, turn: way.turn + (from + to) / 2, tilt: (to - from) / 2 }]
   }
 
   /** Positions at which the edge is off the seat, or beyond its ends, by more than the slack. */
@@ -113,6 +115,7 @@ export class Poses {
     const [p, q] = this.edge(sits, way)
     const length = Math.hypot(to[0] - from[0], to[1] - from[1])
     const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
+    const slack = SLACK + movedBy(Math.max(Math.hypot(...p), Math.hypot(...q)), way.tilt)
     const limits: readonly [number, number, Point, Point][] = [
       [-ux, -uy, from, p],
       [ux, uy, to, q],
@@ -121,7 +124,7 @@ export class Poses {
       [uy, -ux, from, q],
       [-uy, ux, from, q],
     ]
-    return limits.map(([nx, ny, at, end]) => beyond(nx, ny, [at[0] - end[0], at[1] - end[1]], SLACK))
+    return limits.map(([nx, ny, at, end]) => beyond(nx, ny, [at[0] - end[0], at[1] - end[1]], slack))
   }
 
   /** Positions at which the spot's centre is too far from its point of the item, or some of the spot sticks out of it. */

@@ -4,22 +4,39 @@ import { minkowskiErosion, polygonNegated } from '../../geometry/minkowski.ts'
 import { polygonArea, polygonCentroid, polygonCounterClockwise } from '../../geometry/polygon.ts'
 import { polygonOriented } from '../../geometry/transform.ts'
 import type { Point, Polygon, Rings, Way } from '../../geometry/types.ts'
-import { discOutside, type SeatSlack, sittingSet, sittingWays } from '../engine/confinement.ts'
-import type { Item, Region, Showing } from '../problem.ts'
+import { discOutside, edgeLength, offSeat, type SeatSlack, sittingSet } from '../engine/confinement.ts'
+import type { Item, Region, Seat, Showing } from '../problem.ts'
 import { coreOutline, MARGIN, movedByTilt } from './core-outline.ts'
 
 /** A seat is met to within this for all that is proved: more than any rounding, and as much as a lay may be off. */
 const SEAT_SLACK: SeatSlack = { outward: 0.01, inward: 0.01, beyond: 0.01 }
 
 /** Every orientation in which an item may have its place in a region: one that sits has only those of its seats. */
-export function confinedWays({ outline, sits }: Item, { seats = [] }: Region, ways: readonly Way[]) {
-  return sits === undefined ? ways : sittingWays(outline, sits, seats, ways)
+export function confinedWays(
+  { outline, sits }: Item,
+  { seats = [] }: Region,
+  ways: readonly Way[],
+): readonly Way[] {
+  if (sits === undefined) return ways
+  return seats.flatMap((seat) => ways.flatMap((way) => seatedRange(outline, sits, seat, way) ?? []))
+}
+
+/**
+ * Lemma: an edge whose ends are both within the slack of a seat's line is askew by no more than twice the slack over its
+ * length. So no other turn of the way seats it; null if there is none.
+ */
+function seatedRange(outline: Polygon, edge: number, seat: Seat, way: Way): Way | null {
+  const askew = Math.min(1, (2 * SEAT_SLACK.outward) / edgeLength(outline, edge))
+  const loose = (Math.asin(askew) * 180) / Math.PI
+  const off = offSeat(outline, edge, seat, way)
+  const [low, high] = [Math.max(-way.tilt, off - loose), Math.min(way.tilt, off + loose)]
+  return low > high ? null : { ...way, turn: way.turn + (low + high) / 2, tilt: (high - low) / 2 }
 }
 
 /**
  * Sets whose meet holds every translation of the item's outline, held in any orientation of `way`, at which the item
  * sits and shows what it must, and more. `centred` is the outline with the middle of its bounds at the origin, and
- * `by` how far it was moved for that. A way in which an item sits is a single turn (`confinedWays`).
+ * `by` how far it was moved for that.
  */
 export function confinedPlaces(
   item: Item,
@@ -29,10 +46,18 @@ export function confinedPlaces(
   by: Point,
 ): readonly Rings[] {
   const { sits, shows } = item
-  const seated = sits === undefined ? [] : [sittingSet(centred, sits, region.seats ?? [], way, SEAT_SLACK)]
+  const seated =
+    sits === undefined ? [] : [sittingSet(centred, sits, region.seats ?? [], way, seatSlack(centred, way))]
   if (!shows) return seated
   const { centre, radius } = placeOfSpot(shows, way, by)
   return [...seated, ...holding(shows, way, centred), [discOutside(centre, radius)]]
+}
+
+/** Turned by up to its tilt, the edge's ends move by so much at most. */
+function seatSlack(centred: Polygon, { tilt }: Way): SeatSlack {
+  const moved = movedByTilt(Math.max(...centred.map(([x, y]) => Math.hypot(x, y))), tilt)
+  const { outward, inward, beyond } = SEAT_SLACK
+  return { outward: outward + moved, inward: inward + moved, beyond: beyond + moved }
 }
 
 /**
