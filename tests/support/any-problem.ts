@@ -81,7 +81,9 @@ function withPanelRules(base: LayPanel, random: Random): LayPanel {
   )
   const finished = random() < 0.5 ? [below(base.outline.length, random)] : []
   const finishedDepth = random() < 0.5 ? 0 : between(5, 30, random)
-  const motifs = random() < 0.4 ? [{ id: `motif of ${base.id}`, outline: spotOn(base.outline, random) }] : []
+  const up = random() < 0.4 ? { up: pick([0, 90, 200], random) } : {}
+  const motifs =
+    random() < 0.4 ? [{ id: `motif of ${base.id}`, outline: spotOn(base.outline, random), ...up }] : []
   return { ...base, cloth, stretch, flaws, finished, finishedDepth, motifs }
 }
 
@@ -112,6 +114,7 @@ function withPieceRules(base: LayPiece, motifs: readonly Motif[], random: Random
     cloth: random() < 0.05 ? pick(['main', 'lining'] as const, random) : null,
     optional: random() < 0.15,
     ...(random() < 0.1 ? { sit: { edge: below(base.outline.length, random), must: random() < 0.5 } } : {}),
+    ...(random() < 0.3 ? { turnAlike: pick(['body', 'sleeves'], random) } : {}),
     ...(shown && random() < 0.2 ? { shows: { motif: shown.id, at, within: pick([0, 2, 40], random) } } : {}),
   }
 }

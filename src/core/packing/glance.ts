@@ -18,7 +18,7 @@ const ROUNDS = 4
  */
 export function glance(model: Model, random: Random, deadline: Deadline): Layout | Refutation {
   const { problem } = model
-  const withRoom = itemsWithRoom(model)
+  const withRoom = itemsWithRoom(model, deadline)
   const alone = endedBy(refuteAlone(problem, withRoom), deadline)
   if (alone) return alone
   const layout = ended(constructRounds(model, random, deadline, ROUNDS))

@@ -105,7 +105,7 @@ export class InsetSearch {
   #search(moved: InsetProblem, how: 'as-held' | 'as-allowed'): readonly Placement[] | null {
     const deadline = this.#deadline
     const model = createModel(moved.problem, this.#engine)
-    if (model.classes.some((kind) => kind.fitsNowhere)) return null
+    if (!model.classes.every((kind) => kind.hasRoom(deadline))) return null
     const random = seededRandom(this.#seed)
     const start = layoutFromPlacements(model, placementsInset(moved, this.#known))
     const lay = overlappingLay(model, start, random)

@@ -44,7 +44,7 @@ export function solve(problem: PackingProblem, control: PackingControl): Packing
   const search = searchSlices(model, EFFORT, searchControl(model, tilted, control))
   // A lay is often found sooner than any proof; only when the first try fails is it worth asking for one.
   let slice = search.next()
-  const proofs = allProofs(model)
+  const proofs = allProofs(model, control.deadline)
   let refutation: Refutation | null | undefined
   while (!slice.done) {
     if (refutation === undefined) refutation = proofSlices(proofs, control.deadline)
@@ -54,9 +54,9 @@ export function solve(problem: PackingProblem, control: PackingControl): Packing
   return answerFrom(model, slice.value)
 }
 
-function* allProofs(model: Model): Slices<Refutation | null> {
+function* allProofs(model: Model, deadline: Deadline): Slices<Refutation | null> {
   const { problem } = model
-  return (yield* earlyProofs(problem, itemsWithRoom(model))) ?? (yield* lateProofs(problem))
+  return (yield* earlyProofs(problem, itemsWithRoom(model, deadline))) ?? (yield* lateProofs(problem))
 }
 
 /** Some slices of the proofs: a refutation, null once there is none to be had, undefined while undecided. */

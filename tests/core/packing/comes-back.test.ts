@@ -19,7 +19,7 @@ vi.mock('../../../src/core/geometry/clipper.ts', async (original) => {
 
 beforeAll(throwOnBrokenInvariants)
 
-const RUNS = randomRuns('comes back', 160)
+const RUNS = randomRuns('comes back', 240)
 /** How often the deadline is looked at before it has passed: in the first lays, in proofs, among tilted turns, in the spare. */
 const LOOKS = [0, 1, 3, 10, 30, 100, 300]
 

@@ -1,3 +1,4 @@
+import type { Deadline } from '../../base/deadline.ts'
 import { convexHull } from '../../geometry/convex.ts'
 import { polygonArea } from '../../geometry/polygon.ts'
 import type { Polygon } from '../../geometry/types.ts'
@@ -24,9 +25,14 @@ export class ItemClass {
     this.diameter = diameterOf(outline)
   }
 
-  /** True if the item fits nowhere, not even by itself. */
-  get fitsNowhere(): boolean {
-    return this.regions.every((region) => this.allowedIn(region).every((option) => option.isEmpty))
+  /** Whether the item fits anywhere by itself; null: time was up before that was seen. */
+  hasRoom(deadline: Deadline): boolean | null {
+    for (const region of this.regions)
+      for (const option of this.allowedIn(region)) {
+        if (!option.isEmpty) return true
+        if (deadline.passed()) return null
+      }
+    return false
   }
 
   /** The regions in which it may lie at all, with room or without. */

@@ -50,14 +50,15 @@ export function createModel(problem: PackingProblem, engine: Engine, choice: Tur
   return { problem, ...engine, classes: [...byKey.values()], copies, needed, domains }
 }
 
-/** Indices of the items that fit in somewhere by themselves. */
-export function itemsWithRoom({ copies }: Model): ReadonlySet<number> {
-  return new Set(copies.filter(({ kind }) => !kind.fitsNowhere).map(({ ref }) => ref.item))
+/** Indices of the items that are seen in time to fit in somewhere by themselves. */
+export function itemsWithRoom({ classes, copies }: Model, deadline: Deadline): ReadonlySet<number> {
+  const roomy = new Set(classes.filter((kind) => kind.hasRoom(deadline)))
+  return new Set(copies.filter(({ kind }) => roomy.has(kind)).map(({ ref }) => ref.item))
 }
 
 /** True if some needed item fits in nowhere, as far as that is seen in time. */
 export function lacksRoom({ classes }: Model, deadline: Deadline): boolean {
-  return classes.some((kind) => !kind.item.optional && !deadline.passed() && kind.fitsNowhere)
+  return classes.some((kind) => !kind.item.optional && kind.hasRoom(deadline) === false)
 }
 
 function createClass(
