@@ -4,6 +4,7 @@ import preact from '@preact/preset-vite'
 import { defineConfig, type Plugin } from 'vite'
 import { offline } from './service-worker/build.ts'
 import { CHUNKS } from './service-worker/chunks.ts'
+import { polygonsApart, polygonsFile } from './service-worker/polygons.ts'
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
@@ -57,8 +58,8 @@ export default defineConfig({
   base: './',
   publicDir: here('assets/static'),
   cacheDir: here('node_modules/.vite'),
-  plugins: [preact(), securityPolicy(), screenshots(), offline()],
-  worker: { format: 'es' },
+  plugins: [preact(), securityPolicy(), screenshots(), polygonsApart(), polygonsFile(), offline()],
+  worker: { format: 'es', plugins: () => [polygonsApart()] },
   server: { fs: { allow: [here('.')] } },
   // Where it is taken, the next free one, which is told. `npm start -- --host` serves the local network too.
   preview: { port: 4173, strictPort: false },

@@ -1,3 +1,5 @@
+import { POLYGONS } from './polygons.ts'
+
 /**
  * Screens that one is hardly opened without the others, by how their addresses begin; each area is one file of script.
  * The panels that flaws are marked on need the polygon library, and so does a backup that was received; a check does not.
@@ -17,8 +19,6 @@ interface Modules {
   getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null
 }
 
-const POLYGONS = /\/node_modules\/clipper2-ts\//
-
 const known = new Map<string, boolean>()
 
 /** True if the module cannot run without the polygon library. A folder's face passes on only what is asked of it. */
@@ -27,7 +27,7 @@ function needsPolygons(id: string, modules: Modules): boolean {
   if (before !== undefined) return before
   known.set(id, false)
   const imported = /\/index\.ts$/.test(id) ? [] : (modules.getModuleInfo(id)?.importedIds ?? [])
-  const needs = POLYGONS.test(id) || imported.some((each) => needsPolygons(each, modules))
+  const needs = id.startsWith(POLYGONS) || imported.some((each) => needsPolygons(each, modules))
   known.set(id, needs)
   return needs
 }
@@ -51,7 +51,7 @@ export const CHUNKS = [
   { name: 'shipped-patterns', test: /\/demo-data\/patterns\// },
   without('core', /\/src\/core\//),
   without('shared', /\/src\/(readers|storage|workers|ui\/(drawing|parts|photos|state|words))\//),
-  { name: 'cloth', test: /\/src\/(core|storage)\/|\/node_modules\/clipper2-ts\// },
+  { name: 'cloth', test: /\/src\/(core|storage)\// },
   ...Object.entries(AREAS).map(([name, folders]) => ({
     name,
     test: new RegExp(`/src/ui/screens/(${folders})`),

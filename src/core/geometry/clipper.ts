@@ -1,9 +1,9 @@
 import {
   Clipper64,
+  ClipperOffset,
   ClipType,
   EndType,
   FillRule,
-  inflatePaths,
   JoinType,
   type Path64,
   type Paths64,
@@ -14,8 +14,10 @@ import { withoutSpikes } from './spikes.ts'
 import type { Point, Polygon, Rings } from './types.ts'
 
 /**
- * The only file that knows the polygon library. It works on whole numbers, 10,000 to the millimetre: rounding
- * costs at most 0.00005 mm a coordinate, and products of garment-sized numbers stay exact in a double.
+ * The only file that knows the polygon library; the built app has both once, for page and workers. Of the library only
+ * classes are imported: its collection of functions would bring all of it along. It works on whole numbers, 10,000 to
+ * the millimetre: rounding costs at most 0.00005 mm a coordinate, and products of garment-sized numbers stay exact in a
+ * double.
  */
 export const GRID_PER_MM = 10_000
 
@@ -91,7 +93,10 @@ export function ringsDifference(a: Rings, b: Rings): Rings {
   return combine(ClipType.Difference, a, b)
 }
 
-/** How an outward corner is made: `mitre` keeps it sharp (to 4 times the distance, then squared off), `round` is an arc. */
+/** A mitre that would reach farther than this many times the distance is squared off. */
+const MITRE_LIMIT = 4
+
+/** How an outward corner is made: `mitre` keeps it sharp (up to the limit), `round` is an arc. */
 export type Corner = 'mitre' | 'round'
 
 /**
@@ -100,14 +105,11 @@ export type Corner = 'mitre' | 'round'
  */
 export function ringsOffset(rings: Rings, distance: Mm, corner: Corner, flatness: Mm = 0.01): Rings {
   const join = corner === 'round' ? JoinType.Round : JoinType.Miter
-  return inflatePaths(
-    rings.map(toGrid),
-    distance * GRID_PER_MM,
-    join,
-    EndType.Polygon,
-    4,
-    flatness * GRID_PER_MM,
-  ).map(fromGrid)
+  const offset = new ClipperOffset(MITRE_LIMIT, flatness * GRID_PER_MM)
+  offset.addPaths(rings.map(toGrid), join, EndType.Polygon)
+  const solution: Paths64 = []
+  offset.execute(distance * GRID_PER_MM, solution)
+  return solution.map(fromGrid)
 }
 
 /** Area covered, mm²: holes wind the other way and so count less. */
