@@ -205,6 +205,7 @@ export function raglanTop(): Pattern {
       ),
       piece('neckband', 'Neckband', inSizes(HEIGHTS, neckband), {
         needs: { across: toPassTheHead(BAND_RATIO), along: 0 },
+        biasToo: true,
         joins: 'along',
       }),
     ],

@@ -127,6 +127,7 @@ export function sportsTop(): Pattern {
   const lining = { ...stretchy, role: 'lining', joins: 'either', turnAlike: 'lining' } as const
   // Strips stretch along themselves only, whichever way they are cut.
   const strips = { grain: 'either', needs: { ...needs(), along: 0 }, joins: 'along' } as const
+  const bindings = { ...strips, biasToo: true } as const
   return {
     id: 'sports-top',
     name: 'Racer-back sports top',
@@ -144,8 +145,11 @@ export function sportsTop(): Pattern {
       piece('front', 'Front', fronts, { ...stretchy, turnAlike: 'body' }),
       piece('back', 'Back', backs, { ...stretchy, joins: 'along', turnAlike: 'body' }),
       piece('band', 'Band', inSizes(LETTERS, band), { ...strips, copies: 2 }),
-      piece('neck-binding', 'Neck binding', inSizes(LETTERS, neckBinding), strips),
-      piece('armhole-binding', 'Armhole binding', inSizes(LETTERS, armholeBinding), { ...strips, copies: 2 }),
+      piece('neck-binding', 'Neck binding', inSizes(LETTERS, neckBinding), bindings),
+      piece('armhole-binding', 'Armhole binding', inSizes(LETTERS, armholeBinding), {
+        ...bindings,
+        copies: 2,
+      }),
       piece('front-lining', 'Front lining', fronts, lining),
       piece('back-lining', 'Back lining', backs, lining),
     ],

@@ -45,6 +45,21 @@ async function typeBag(page: Page): Promise<void> {
 }
 
 describe('a pattern of her own', () => {
+  it('says of a band that it may be cut on the bias too, where its grain is not that already', async () => {
+    const { page } = await phonePage({ at: '#/patterns' })
+    await beginPattern(page, 'Top')
+    await page.getByRole('button', { name: 'Band or ruffle' }).tap()
+    const bias = page.getByRole('checkbox', { name: /cut on the bias instead/ })
+    const label = page.locator('label', { has: bias })
+    await label.tap()
+    await expect
+      .poll(() => stored(page, 'patterns'))
+      .toMatchObject([{ value: { pieces: [{ biasToo: true }] } }])
+    expect((await label.boundingBox())?.height).toBeGreaterThanOrEqual(44)
+    await page.getByLabel('Grain', { exact: true }).selectOption('bias')
+    await expect.poll(() => bias.count()).toBe(0)
+  })
+
   it('is typed in with two pieces in two sizes, outlives a reload without network, and is checked against a garment', async () => {
     const { page, context, complaints } = await phonePage({ at: '#/patterns' })
     await whenKept(page)

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { expectNoAxeViolations } from '../support/accessibility.ts'
 import { phonePage } from '../support/phone.ts'
-import { checkCloth, stored, verdictSaid } from '../support/shop.ts'
+import { checkCloth, stored, typeStretch, verdictSaid } from '../support/shop.ts'
 
 const saving = (page: Page) => page.getByRole('region', { name: 'What would save it' })
 const row = (page: Page, name: RegExp) => saving(page).getByRole('button', { name })
@@ -89,6 +89,27 @@ describe('a check that cannot', () => {
     await saving(page)
       .getByText(/^Looking/)
       .waitFor()
+  })
+})
+
+describe('a band that a stretch woven gives too little for', () => {
+  it('may be cut on the bias, if it gives enough there, which only a strip of it can tell', async () => {
+    const { page } = await phonePage()
+    await checkCloth(page, /raglan/i, '104', ['120', '120'])
+    await page.getByRole('link', { name: 'Cloth', exact: true }).tap()
+    await page.getByText('Weaving, stretchy', { exact: true }).tap()
+    await typeStretch(page, '25', '0')
+    await page.getByRole('link', { name: 'Verdict', exact: true }).tap()
+    await verdictSaid(page, /Cannot/)
+    const bias = row(page, /^Cut “Neckband” on the bias/)
+    await expect
+      .poll(() => bias.textContent())
+      .toMatch(/Just fits\. Only if a strip cut on the bias gives 35 %.*pull one between two marks/)
+    await bias.tap()
+    const sheet = lay(page, /on the bias/)
+    await sheet.getByText('Just fits', { exact: true }).waitFor()
+    await sheet.getByText(/^Only if a strip/).waitFor()
+    await expect.poll(() => sheet.getByRole('button', { name: 'Use this' }).count()).toBe(0)
   })
 })
 

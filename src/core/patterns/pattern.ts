@@ -50,6 +50,11 @@ export interface PatternPiece {
   /** `any`: may lie against the pile. */
   readonly surface: 'as-panel' | 'any'
   readonly optional: boolean
+  /**
+   * Only true: it may be cut on the bias too, as bands and bindings round an edge are where cloth stretches too little with the grain
+   * (common practice). Absent: it keeps to its grain.
+   */
+  readonly biasToo?: true
   /** Which way a seam may run through it that cuts it in two, when cloth is short; absent: it stays whole. */
   readonly joins?: JoinRule
   /**

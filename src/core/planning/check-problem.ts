@@ -6,6 +6,7 @@ import { layPanels, MOTIF } from './lay-panels.ts'
 import type { LayPanel, LayPiece, LayProblem } from './lay-problem.ts'
 import { shownOn } from './motif-wish.ts'
 import { hasMotif } from './motifs.ts'
+import { cutOnBias } from './on-bias.ts'
 import { type CopyGroup, copyGroups } from './wanted-copies.ts'
 import { edgeTurnedOver, groupPiece } from './wanted-pieces.ts'
 
@@ -46,13 +47,14 @@ export function layProblemFor(question: CheckQuestion, heads: Heads = 'up'): Res
 function layPiece(
   group: CopyGroup,
   inSize: PieceInSize,
-  { ownHem: hemmed = [], motif }: CheckQuestion,
+  { ownHem: hemmed = [], onBias = [], motif }: CheckQuestion,
   panels: readonly LayPanel[],
 ): LayPiece {
   const { piece, shape, outline } = inSize
   const { id, turned } = group
   const own = hemmed.includes(piece.id) ? ownHem(shape) : null
-  const cut = groupPiece(group, { ...inSize, outline: own?.outline ?? outline })
+  const laid = onBias.includes(piece.id) ? cutOnBias(piece) : piece
+  const cut = groupPiece(group, { piece: laid, shape, outline: own?.outline ?? outline })
   const shows =
     !turned && id === piece.id && motif?.piece === id && panels.some((panel) => hasMotif(panel, MOTIF))
   return {

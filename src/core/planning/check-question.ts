@@ -8,6 +8,7 @@ import { clothMatch } from './cloth-match.ts'
 import { knownLay } from './known-lay.ts'
 import type { Lay } from './lay.ts'
 import type { LayProblem } from './lay-problem.ts'
+import { biasFinding } from './on-bias.ts'
 import { answerByStretch } from './stretch-doubt.ts'
 
 /**
@@ -30,7 +31,8 @@ export function checkQuestion(question: CheckQuestion, control: SolveControl): R
     ),
   )
   const match = clothMatch(question.pattern, question.garment)
-  return ok(match ? { ...answer, match } : answer)
+  const bias = answer.lay.verdict === 'fits' ? biasFinding(question) : undefined
+  return ok({ ...answer, ...(bias && { stretch: bias }), ...(match && { match }) })
 }
 
 interface Asked {

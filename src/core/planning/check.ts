@@ -26,6 +26,11 @@ export interface CheckQuestion {
   readonly ownHem?: readonly string[]
   /** A print to show. One on a panel that the garment has not, or for a piece not asked, counts for nothing. Absent: none. */
   readonly motif?: MotifWish
+  /**
+   * Ids of pieces cut on the bias, whatever their grain is: how far they stretch there nobody measured, so a lay of them is never
+   * sure. Absent: none.
+   */
+  readonly onBias?: readonly string[]
   /** What was cut from the garment and what is promised of it. Absent: it is whole and free. */
   readonly taken?: Taken
   /** Copies still to be laid; absent: all. */

@@ -14,7 +14,7 @@ export const STRETCH_DOUBT: Percent = 5
 /**
  * How the cloth's stretch stands to what the pieces need where they lie, if it may be off by the doubt either way. `sure`: enough
  * even so. `barely`: as measured it is enough. `just-under`: as measured it is not, by no more than the doubt.
- * `unmeasured`: it has to be, and nobody measured it.
+ * `unmeasured`: it has to be, and nobody measured it, or not on the bias, where the piece lies.
  */
 export type StretchStanding = 'sure' | 'barely' | 'just-under' | 'unmeasured'
 

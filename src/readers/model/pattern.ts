@@ -62,6 +62,7 @@ const patternPiece = z.strictObject({
   needs: stretch,
   surface: z.enum(['as-panel', 'any']),
   optional: z.boolean(),
+  biasToo: z.exactOptional(z.literal(true)),
   joins: z.exactOptional(z.enum(['across', 'along', 'either'])),
   turnAlike: z.exactOptional(id),
   shapes: z.record(z.string(), pieceShape),

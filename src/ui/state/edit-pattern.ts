@@ -82,6 +82,18 @@ export function changePiece(pattern: string, piece: string, part: Partial<Patter
   }))
 }
 
+/** Says of a piece that it may be cut on the bias too, or that it keeps to its grain. */
+export function allowBias(pattern: string, piece: string, allowed: boolean): void {
+  change(pattern, (now) => ({
+    ...now,
+    pieces: now.pieces.map((each) => {
+      if (each.id !== piece) return each
+      const { biasToo: _, ...kept } = each
+      return allowed ? { ...kept, biasToo: true } : kept
+    }),
+  }))
+}
+
 /** Gives the piece a shape in one size, or in every size. */
 export function shapePiece(pattern: string, piece: string, size: string | null, shape: PieceShape): void {
   change(pattern, (now) =>

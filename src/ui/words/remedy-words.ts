@@ -47,6 +47,8 @@ function stepWords(step: RemedyStep, pattern: Pattern, units: Units): RemedySent
       return otherGarmentWords(step, pattern, units)
     case 'other-version':
       return versionWords(step, pattern, units)
+    case 'bias-cut':
+      return biasWords(step, pattern)
     case 'larger-size':
       return largerWords(step)
     case 'smaller-size':
@@ -130,6 +132,13 @@ function versionWords(
   const name = pattern.versions.find(({ id }) => id === version)?.name ?? version
   const cost = saved > 0 ? texts.otherVersionLess(squareOf(saved, units)) : texts.otherVersionMore
   return { what: texts.otherVersion(name), cost }
+}
+
+function biasWords({ pieces, needs }: Step<'bias-cut'>, pattern: Pattern): RemedySentence {
+  return {
+    what: texts.biasCut(piecesWords(pieces, pattern)),
+    cost: texts.biasCutCost(writePercent(Math.ceil(needs))),
+  }
 }
 
 function largerWords({ size, body, needs }: Step<'larger-size'>): RemedySentence {

@@ -22,6 +22,11 @@ describe('readPattern', () => {
     expect(readPattern(JSON.parse(JSON.stringify(pattern)))).toEqual({ ok: true, value: pattern })
   })
 
+  it('keeps that a piece may be cut on the bias too', () => {
+    const pattern = withPiece({ biasToo: true })
+    expect(readPattern(pattern)).toEqual({ ok: true, value: pattern })
+  })
+
   it.each<[string, unknown, string]>([
     ['text', 'pattern', 'document: must be an object'],
     ['a list', [], 'document: must be an object'],
@@ -63,6 +68,7 @@ describe('readPattern', () => {
       withPiece({ joins: 'anywhere' }),
       'pieces[0].joins: must be “across” or “along” or “either”',
     ],
+    ['a bias that is not to be', withPiece({ biasToo: false }), 'pieces[0].biasToo: must be true'],
     ['a fractional copy', withPiece({ copies: 1.5 }), 'pieces[0].copies: must be a whole number'],
   ])('names the field and what would be right: %s', (_, json, fault) => {
     expect(faultsOf(json)).toEqual([fault])

@@ -3,6 +3,7 @@ import { addSize, patternFaults } from '../../../src/core/patterns/index.ts'
 import { readUnfinishedPattern } from '../../../src/readers/model/pattern.ts'
 import {
   addVersion,
+  allowBias,
   beginPiece,
   change,
   changePiece,
@@ -107,6 +108,18 @@ describe('a pattern typed in', () => {
     })
     shapePiece(id, pieceOf(id).id, null, { form: 'circle', diameter: 90, allowance: 0 })
     expect(isSameInEverySize(pieceOf(id))).toBe(true)
+  })
+
+  it('says of a piece that it may be cut on the bias too, or nothing of it', () => {
+    const id = twoPieces()
+    const before = pieceOf(id)
+    allowBias(id, before.id, true)
+    expect(pieceOf(id)).toEqual({ ...before, biasToo: true })
+    expect(pieceOf(id, 1)).not.toHaveProperty('biasToo')
+    expect(readUnfinishedPattern(JSON.parse(JSON.stringify(now(id))))).toEqual({ ok: true, value: now(id) })
+    allowBias(id, before.id, false)
+    expect(pieceOf(id)).toEqual(before)
+    expect(pieceOf(id)).not.toHaveProperty('biasToo')
   })
 
   it('is copied under an id of its own; the first stays as it is', () => {

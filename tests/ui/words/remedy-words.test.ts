@@ -39,6 +39,10 @@ const STEPS: Readonly<Record<RemedyKind, readonly [Omit<RemedyStep, 'kind'>, Reg
     /another garment: Lining.*1 piece, .*sides of 30 cm/,
   ],
   'other-version': [{ version: 'plain', saved: 90_000 }, /version “Plain”.*less cloth, by .*30 cm/],
+  'bias-cut': [
+    { pieces: ['lining'], needs: 33.3 },
+    /Cut “Lining” on the bias \| Only if a strip cut on the bias gives 34 %.*between two marks/,
+  ],
   'larger-size': [
     { pieces: ['side'], size: 'L', up: 1, body: 'M', needs: { across: 33.3, along: 0 } },
     /Make size L, for a body of size M.*stretching 34 % passes the same body/,

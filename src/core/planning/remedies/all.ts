@@ -1,4 +1,5 @@
 import { againstPile } from './against-pile.ts'
+import { biasCut } from './bias-cut.ts'
 import { join } from './join.ts'
 import { largerSize } from './larger-size.ts'
 import { mendFlaw } from './mend-flaw.ts'
@@ -26,6 +27,7 @@ export const REMEDIES: readonly RemedyMaker[] = [
   mendFlaw,
   join,
   againstPile,
+  biasCut,
   largerSize,
   otherGarment,
   otherVersion,

@@ -28,7 +28,7 @@ function makersFor(answer: CheckAnswer): readonly RemedyMaker[] {
 }
 
 /** What makes pieces of the same thing need less stretch, or find more. */
-const STRETCHES_LESS: readonly RemedyKind[] = ['quarter-turn', 'larger-size', 'other-version']
+const STRETCHES_LESS: readonly RemedyKind[] = ['quarter-turn', 'bias-cut', 'larger-size', 'other-version']
 
 /**
  * Two cheap changes together, ordered by the dearer of the two. One that is ruled out by itself may still be half of a pair:

@@ -1,5 +1,5 @@
 import type { ClothRole, Stretch } from '../../base/terms.ts'
-import type { Deg, Mm } from '../../base/units.ts'
+import type { Deg, Mm, Percent } from '../../base/units.ts'
 import type { FlawKind } from '../../garments/garment.ts'
 import type { CheckAnswer, CheckQuestion } from '../check.ts'
 
@@ -46,6 +46,11 @@ export type RemedyStep =
   | { readonly kind: 'take-off'; readonly trait: string }
   /** Pieces may lie against the pile or print: the colour will shade. */
   | { readonly kind: 'against-pile'; readonly pieces: readonly string[] }
+  /**
+   * Pieces are cut on the bias, for the cloth stretches too little for them as measured. `needs`: how far it must give there,
+   * in per cent, the most of any of them. Nobody measured it there.
+   */
+  | { readonly kind: 'bias-cut'; readonly pieces: readonly string[]; readonly needs: Percent }
   /** A piece is made of two. `at`: the line's distance from the lower or left end of the cut piece; `seam`: its length in one copy. */
   | {
       readonly kind: 'join'

@@ -4,6 +4,7 @@ import type { RemedyKind } from './remedy.ts'
 /** Kinds that may help where the cloth stretches too little. */
 export const CHANGE_STRETCH: readonly RemedyKind[] = [
   'quarter-turn',
+  'bias-cut',
   'larger-size',
   'against-pile',
   'other-garment',

@@ -30,7 +30,14 @@ export function usefulSteps({ problem, lay }: CheckAnswer): (step: RemedyStep) =
 }
 
 /** The pieces' total area stays or grows. */
-const AREA_KEPT: readonly RemedyKind[] = ['tilt', 'quarter-turn', 'join', 'against-pile', 'larger-size']
+const AREA_KEPT: readonly RemedyKind[] = [
+  'tilt',
+  'quarter-turn',
+  'join',
+  'against-pile',
+  'bias-cut',
+  'larger-size',
+]
 const CHANGE_PILE: readonly RemedyKind[] = ['against-pile', 'other-garment', 'other-version']
 
 /** Whether the step changes one of the pieces; steps that change the garment or all pieces change every one. */

@@ -11,7 +11,7 @@ import { NumberField } from '../../parts/number-field.tsx'
 import { Picker } from '../../parts/picker.tsx'
 import { TextField } from '../../parts/text-field.tsx'
 import { Tick } from '../../parts/tick.tsx'
-import { change, changePiece } from '../../state/edit-pattern.ts'
+import { allowBias, change, changePiece } from '../../state/edit-pattern.ts'
 import { pieceName } from '../../words/pattern-words.ts'
 import { words } from '../../words/words.ts'
 
@@ -60,6 +60,14 @@ export function PieceCloth({ pattern, piece }: PieceClothProps) {
         value={grain}
         onPick={(to) => set({ grain: to })}
       />
+      {(grain === 'along' || grain === 'either') && (
+        <Tick
+          label={words.patterns.biasToo}
+          hint={words.patterns.biasTooHint}
+          checked={piece.biasToo === true}
+          onChange={(allowed) => allowBias(pattern.id, piece.id, allowed)}
+        />
+      )}
       {grain !== 'any' && (
         <NumberField
           id="tilt"

@@ -176,6 +176,8 @@ export const patterns = {
     bias: 'It lies at 45 degrees.',
     any: 'It may lie at any angle.',
   } satisfies Record<Grain, string>,
+  biasToo: 'It may be cut on the bias instead',
+  biasTooHint: 'For bands and bindings, where a woven gives too little with its threads.',
   tilt: 'May lie off the grain by',
   tiltHint: 'A degree or two saves cloth and is seldom seen.',
   degrees: '°',

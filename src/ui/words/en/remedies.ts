@@ -56,6 +56,9 @@ export const remedyWords = {
   takeOffCost: 'The cloth below may be darker and pierced.',
   againstPile: (pieces: string) => `Lay ${pieces} against the pile or print`,
   againstPileCost: 'It will look lighter or darker than the rest; a print stands on its head.',
+  biasCut: (pieces: string) => `Cut ${pieces} on the bias`,
+  biasCutCost: (percent: string) =>
+    `Only if a strip cut on the bias gives ${percent}. What you measured does not tell: pull one between two marks and see. Bias edges grow as they are handled.`,
   join: {
     across: (piece: string, at: string) =>
       `Make ${piece} of two parts, with a seam across, ${at} from its lower end`,
