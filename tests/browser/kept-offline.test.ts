@@ -1,8 +1,8 @@
-import { readdirSync } from 'node:fs'
 import type { IncomingMessage } from 'node:http'
 import type { Page } from 'playwright-core'
 import { describe, expect, inject, it, onTestFinished } from 'vitest'
 import { type HostOptions, serveFolder } from '../../src/terminal/bench/browser/host.ts'
+import { builtFiles } from '../support/built-files.ts'
 import { phonePage, whenKept } from '../support/phone.ts'
 
 /** More round trips than that, and the first visit to a shop ends before everything is here. */
@@ -29,14 +29,6 @@ function cachedFiles(page: Page): Promise<readonly string[]> {
     const requests = (await Promise.all(opened.map((cache) => cache.keys()))).flat()
     return requests.map(({ url }) => new URL(url).pathname)
   })
-}
-
-/** Every file that the service worker keeps: all but itself, and the pictures that only an app store's page shows. */
-function builtFiles(): readonly string[] {
-  return readdirSync(inject('appFolder'), { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name !== 'service-worker.js')
-    .filter(({ parentPath }) => !parentPath.endsWith('/screenshots'))
-    .map(({ name }) => name)
 }
 
 /** A door that is shut until it is opened. */

@@ -1,6 +1,6 @@
-import { readdirSync } from 'node:fs'
 import type { Page } from 'playwright-core'
-import { describe, expect, inject, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
+import { builtFiles } from '../support/built-files.ts'
 import { type Phone, phonePage, whenKept } from '../support/phone.ts'
 
 /** A phone on which the app has been opened once. */
@@ -30,9 +30,7 @@ describe('without network', () => {
 
   it('every file of the built app is there', async () => {
     const { page, context } = await phoneAfterFirstVisit()
-    const files = readdirSync(inject('appFolder'), { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.isFile() && entry.name !== 'service-worker.js')
-      .map(({ parentPath, name }) => `${parentPath}/${name}`.slice(inject('appFolder').length + 1))
+    const files = [...builtFiles()]
     expect(files).toContain('index.html')
     await context.setOffline(true)
     const missing = await page.evaluate(async (names) => {
