@@ -70,7 +70,7 @@ function doubtSentence(verdict: Answered, settings: Settings, pattern: Pattern |
   const { answer, roomAsked } = verdict
   const stretch = stretchDoubtWords(answer, pattern)
   const tape = {
-    headline: words.verdict.doubt(writeSmall(answer.lay.spare ?? 0, settings)),
+    headline: words.verdict.doubt(together(writeSmall(answer.lay.spare ?? 0, settings))),
     detail: words.verdict.doubtHint(writeSmall(roomAsked, settings)),
   }
   const match = matchWords(answer.match)
@@ -95,7 +95,7 @@ function fitsWords(lay: Lay, settings: Settings): string {
   const { fits, fitsAtLeast, fitsBare } = words.verdict
   const spare = spareKnown(lay, settings)
   if (spare === null) return fitsBare
-  return lay.spareIs === 'found' ? fits(spare) : fitsAtLeast(spare)
+  return lay.spareIs === 'found' ? fits(together(spare)) : fitsAtLeast(together(spare))
 }
 
 /** What is to spare, in a few words; null while nothing is known of it, which is never written as 0. */
@@ -120,8 +120,10 @@ function spareKnown({ spare, spareIs }: Lay, settings: Settings): string | null 
 
 /** That more to spare is looked for, or that the search was stopped before there was room enough. */
 function roomWords(verdict: Answered, settings: Settings): string | null {
-  if (verdict.looking)
-    return spareKnown(verdict.answer.lay, settings) === null ? words.verdict.looking : words.verdict.lookingOn
+  const { lay } = verdict.answer
+  // What is found needs no more looking, though the worker may not have said yet that it has ended.
+  if (verdict.looking && lay.spareIs !== 'found')
+    return spareKnown(lay, settings) === null ? words.verdict.looking : words.verdict.lookingOn
   return isRoomOpen(verdict) ? words.verdict.roomOpen(writeSmall(verdict.roomAsked, settings)) : null
 }
 

@@ -47,13 +47,13 @@ const sentence = (verdict: LiveVerdict, settings = DEFAULT_SETTINGS) => {
 
 describe('the verdict in words', () => {
   it('says what is to spare in her units', () => {
-    expect(sentence(answered({ spare: 12 }))).toBe('Fits, with 12 mm to spare all round | ')
-    expect(verdictWords(answered({ spare: 12.7 }), INCHES, null).headline).toContain('1/2 in')
+    expect(sentence(answered({ spare: 12 }))).toBe('Fits, with 12\u00a0mm to spare all round | ')
+    expect(verdictWords(answered({ spare: 12.7 }), INCHES, null).headline).toContain('1/2\u00a0in')
   })
 
   it('says of what was found so far that it is so much at least', () => {
     const verdict = answered({ spare: 23, spareIs: 'at-least' })
-    expect(sentence(verdict)).toBe('Fits, with at least 2.3 cm to spare all round | ')
+    expect(sentence(verdict)).toBe('Fits, with at least 2.3\u00a0cm to spare all round | ')
     expect(stripWords(verdict, DEFAULT_SETTINGS).detail).toBe('at least 2.3 cm to spare')
     expect(spareFigure(verdict.answer.lay, DEFAULT_SETTINGS)).toBe('at least 2.3\u00a0cm')
   })
@@ -70,14 +70,17 @@ describe('the verdict in words', () => {
 
   it('says that more is looked for, and that the search was stopped before it was enough', () => {
     const lay = { spare: 3, spareIs: 'at-least' } as const
-    expect(sentence(answered(lay, { looking: true }))).toMatch(/at least 3 mm .*\| Working out whether/)
-    expect(sentence(answered(lay))).toMatch(/at least 3 mm .*\| The search for more was stopped/)
-    expect(sentence(answered({ ...lay, spare: 9 }))).toMatch(/at least 9 mm .*\| $/)
+    expect(sentence(answered(lay, { looking: true }))).toMatch(/at least 3\u00a0mm .*\| Working out whether/)
+    expect(sentence(answered(lay))).toMatch(/at least 3\u00a0mm .*\| The search for more was stopped/)
+    expect(sentence(answered({ spare: 19 }, { looking: true }))).toBe(
+      'Fits, with 19\u00a0mm to spare all round | ',
+    )
+    expect(sentence(answered({ ...lay, spare: 9 }))).toMatch(/at least 9\u00a0mm .*\| $/)
   })
 
   it('says that the tape decides when less is to spare than it may be off', () => {
     expect(sentence(answered({ spare: 3 }))).toMatch(
-      /^Fits only if your tape is right: 3 mm .*8 mm to spare would make it sure/,
+      /^Fits only if your tape is right: 3\u00a0mm .*8 mm to spare would make it sure/,
     )
   })
 
@@ -114,7 +117,7 @@ describe('the verdict in words', () => {
     })
 
     it('says nothing of it where it is sure', () => {
-      expect(sentence(hanging('sure', 60))).toBe('Fits, with 2 cm to spare all round | ')
+      expect(sentence(hanging('sure', 60))).toBe('Fits, with 2\u00a0cm to spare all round | ')
     })
   })
 
@@ -142,13 +145,13 @@ describe('the verdict in words', () => {
     it('is told as assumed where nobody said it', () => {
       expect(sentence(told({ ...knit, assumed: true }))).toMatch(/usually knits/)
       const meant: ClothMatch = { as: 'meant', meant: ['knit'], makes: ['knit'], assumed: true }
-      expect(sentence(told(meant))).toMatch(/^Fits, with 2 cm .*Taken for a knit, as .* usually are/)
+      expect(sentence(told(meant))).toMatch(/^Fits, with 2\u00a0cm .*Taken for a knit, as .* usually are/)
       expect(sentence(told({ ...meant, assumed: false }))).not.toContain('knit')
     })
 
     it('is told as not said, without doubt for it', () => {
       const words = sentence(told({ as: 'not-said', meant: ['woven'], makes: [], assumed: false }))
-      expect(words).toMatch(/^Fits, with 2 cm .*for wovens; how this cloth is made was not said/)
+      expect(words).toMatch(/^Fits, with 2\u00a0cm .*for wovens; how this cloth is made was not said/)
     })
 
     it('is told beside a no as well, and beside what the tape decides', () => {
