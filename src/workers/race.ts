@@ -7,7 +7,7 @@ import type { Jobs } from './protocol.ts'
 /** Most questions are settled within this by one worker. */
 const FIRST_TRY_MS = 300
 /** How long after their time the slower workers are waited for. */
-const GRACE_MS = 400
+const GRACE_MS = 200
 /** Far from the seeds that searching again goes on to. */
 const SEED_STEP = 1000
 

@@ -30,7 +30,7 @@ const UNIT_WORDS: Readonly<Record<string, string>> = {
 }
 
 /** Longer than any cloth here; anything above it is a slip of the finger. */
-const LONGEST: Mm = 100_000
+export const LONGEST_TYPED: Mm = 100_000
 
 const EXAMPLES = 'write it like 36.5, 36,5 cm, 14 1/2 or 14½ in'
 
@@ -57,7 +57,7 @@ export function readLength(text: string, unit: LengthUnit, field = 'length'): Re
   const number = readNumber(parts[1] ?? '')
   if (typeof number === 'string') return refuse(number)
   const mm = (number.over * tenths) / (number.under * 10)
-  if (mm > LONGEST) return refuse(`is longer than ${LONGEST / 1000} m`)
+  if (mm > LONGEST_TYPED) return refuse(`is longer than ${LONGEST_TYPED / 1000} m`)
   return ok(mm)
 }
 

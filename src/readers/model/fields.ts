@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { LONGEST_TYPED } from '../../core/base/length.ts'
 import { polygonIsSimple } from '../../core/geometry/simple.ts'
 import type { Polygon } from '../../core/geometry/types.ts'
 import { PATTERN_LIMITS } from '../../core/patterns/limits.ts'
@@ -8,8 +9,8 @@ import { PATTERN_LIMITS } from '../../core/patterns/limits.ts'
  * `z.number()` refuses NaN and the infinities.
  */
 
-/** Longest length in the model, mm: 20 m. */
-export const LONGEST = PATTERN_LIMITS.length
+/** Longest length in the model: whatever may be typed may be kept. Patterns have narrower limits of their own. */
+const LONGEST = LONGEST_TYPED
 
 /** Most points of one outline or stroke. */
 export const MOST_POINTS = PATTERN_LIMITS.points

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { readLength } from '../../../src/core/base/length.ts'
 import { KIND_IDS } from '../../../src/core/garments/kind.ts'
 import { emptyGarment } from '../../../src/core/garments/starting.ts'
 import { readGarment } from '../../../src/readers/model/garment.ts'
@@ -14,6 +15,14 @@ describe('readGarment', () => {
   it.each(KIND_IDS)('takes an unmeasured %s as it is, through JSON and back', (kind) => {
     const garment = emptyGarment(kind, 'g1')
     expect(readGarment(JSON.parse(JSON.stringify(garment)))).toEqual({ ok: true, value: garment })
+  })
+
+  it('takes whatever length may be typed', () => {
+    const typed = readLength('100 m', 'cm')
+    const roll = { ...emptyGarment('cloth', 'g1'), measures: { 'cloth-length': typed.ok ? typed.value : 0 } }
+    expect(roll.measures['cloth-length']).toBe(100_000)
+    expect(readGarment(roll)).toEqual({ ok: true, value: roll })
+    expect(readLength('101 m', 'cm').ok).toBe(false)
   })
 
   it('keeps flaws of every form', () => {

@@ -51,7 +51,7 @@ describe('readPattern', () => {
     [
       'a width beyond 20 m',
       withShape({ ...BOX, width: 20_001 }),
-      'pieces[0].shapes.M.width: must be at most 20000',
+      'pieces[0].shapes.M.width: must be more than 0, at most 20000',
     ],
     [
       'no width at all',
