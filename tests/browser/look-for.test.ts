@@ -49,8 +49,9 @@ describe('what to look for', () => {
     await line(page, 'Headband', 'T-shirt')
       .getByText(/^From [\d.]+\scm pit to pit and [\d.]+\scm long$/)
       .waitFor()
+    // The pattern needs 25; asked is what serves even if the gauge is 5 points off.
     await card(page, 'Headband')
-      .getByText(/^Stretching 25\s% across$/)
+      .getByText(/^Stretching 30\s% across$/)
       .waitFor()
     await line(page, 'Headband', 'T-shirt')
       .getByText(/^Proved too small up to/)
